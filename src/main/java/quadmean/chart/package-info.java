@@ -1,0 +1,3 @@
+/** Pictures of the results. */
+@org.jspecify.annotations.NullMarked
+package quadmean.chart;

@@ -1,0 +1,3 @@
+/** Commands, exit codes and messages; the only room that prints or exits. */
+@org.jspecify.annotations.NullMarked
+package quadmean.cli;

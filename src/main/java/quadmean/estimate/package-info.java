@@ -1,0 +1,3 @@
+/** Expansion of trees to plots, and design-based estimates of the stand. */
+@org.jspecify.annotations.NullMarked
+package quadmean.estimate;

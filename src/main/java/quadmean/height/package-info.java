@@ -1,0 +1,3 @@
+/** Height-diameter curves: forms, fitting, choice and filling. */
+@org.jspecify.annotations.NullMarked
+package quadmean.height;

@@ -1,0 +1,3 @@
+/** Geometry of readings: each formula stands here once. */
+@org.jspecify.annotations.NullMarked
+package quadmean.measure;

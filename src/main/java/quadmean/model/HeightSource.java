@@ -1,0 +1,26 @@
+package quadmean.model;
+
+/** Where the height of a tree came from. */
+public enum HeightSource {
+    /** Written in the tally as a height. */
+    MEASURED("measured"),
+    /** Worked out from clinometer readings and a distance. */
+    READING("reading"),
+    /** Filled from the curve of the tree's species. */
+    SPECIES_CURVE("species curve"),
+    /** Filled from the curve of all species together. */
+    POOLED_CURVE("pooled curve"),
+    /** No height, and no curve to fill it from. */
+    NONE("none");
+
+    private final String id;
+
+    HeightSource(String id) {
+        this.id = id;
+    }
+
+    /** The name used in tables. */
+    public String id() {
+        return id;
+    }
+}

@@ -1,0 +1,178 @@
+package quadmean.model;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * The catalogue of rules that input is held to. Each has a code, a sentence that says the rule, a remedy, and the
+ * policies a design may choose for it.
+ */
+public enum Rule {
+    DESIGN_SYNTAX(
+            "design-syntax",
+            "a design file is written in TOML 1.0",
+            "mend the line; designs/README.md has a complete example"),
+    DESIGN_KEY("design-key", "a design has known keys only", "use the key named, or take the line out"),
+    DESIGN_TYPE("design-type", "each key takes one type of value", "write the value as shown"),
+    DESIGN_VALUE("design-value", "a value lies in the range that makes sense", "write a value of the range shown"),
+    DESIGN_MISSING("design-missing", "some keys must be there", "add the key"),
+    FILE_UNREADABLE(
+            "file-unreadable",
+            "a tally is a text file in UTF-8 with a header line",
+            "save the file again as CSV in UTF-8"),
+    COLUMN_MISSING(
+            "column-missing",
+            "each column that the design names is in the header",
+            "name the column as the header does, or mend the header"),
+    ROW_LENGTH(
+            "row-length",
+            "a row has as many fields as the header",
+            "add or remove separators; quote fields that hold one",
+            Policy.DROP),
+    PLOT_MISSING("plot-missing", "each row names its plot", "write the plot number", Policy.DROP),
+    STRATUM_UNKNOWN(
+            "stratum-unknown",
+            "each plot lies in a stratum of the design",
+            "mend the stratum, or add it to the design",
+            Policy.DROP),
+    STRATUM_CHANGES(
+            "stratum-changes", "all rows of a plot name the same stratum", "give the plot one stratum", Policy.DROP),
+    NUMBER_UNREADABLE(
+            "number-unreadable",
+            "a measurement is one plain number",
+            "write the number alone, with the decimal mark that the design states",
+            Policy.DROP),
+    SPECIES_MISSING("species-missing", "each tree has a species", "write the species", Policy.DROP),
+    SPECIES_UNKNOWN(
+            "species-unknown",
+            "each species stands in the design",
+            "mend the code, add [species.CODE], or list the code under recode_from",
+            Policy.DROP,
+            Policy.KEEP),
+    SPECIES_RECODED(
+            "species-recoded",
+            "a recorded code is replaced as the design says",
+            "nothing, if the design is right",
+            Policy.KEEP,
+            EnumSet.allOf(Policy.class)),
+    DBH_MISSING(
+            "dbh-missing",
+            "each tree has a dbh",
+            "write the dbh; a row with a plot number alone is a plot without trees",
+            Policy.DROP),
+    DBH_IMPOSSIBLE(
+            "dbh-impossible",
+            "a dbh lies above 0 and under 12 m",
+            "look the tree up in the field notes; check the unit in the design",
+            Policy.DROP),
+    DBH_BELOW_MINIMUM(
+            "dbh-below-minimum",
+            "a tree reaches the smallest dbh that the plot counts",
+            "take the tree off the tally, or lower min_dbh",
+            Policy.DROP),
+    HEIGHT_IMPOSSIBLE(
+            "height-impossible",
+            "a height lies above breast height and under 130 m",
+            "look the tree up; check the unit in the design",
+            Policy.DROP,
+            Policy.KEEP),
+    READING_UNUSABLE(
+            "reading-unusable",
+            "a height by clinometer has a top and a base reading and a distance above zero",
+            "complete the readings, or leave all of them empty",
+            Policy.DROP,
+            Policy.KEEP),
+    HEIGHT_OFF_CURVE(
+            "height-off-curve",
+            "a height lies near the curve of its species",
+            "look the tree up; check the unit; measure again",
+            Policy.DROP,
+            Policy.KEEP),
+    ROW_REPEATED(
+            "row-repeated",
+            "no row stands twice",
+            "delete the copy if the tree was keyed twice",
+            Policy.DROP,
+            Policy.KEEP),
+    TREE_REPEATED(
+            "tree-repeated",
+            "a tree number stands once in its plot",
+            "give the tree its own number, or delete the row",
+            Policy.DROP,
+            Policy.KEEP),
+    EMPTY_PLOT_HAS_TREES(
+            "empty-plot-has-trees",
+            "a plot noted as empty has no trees",
+            "delete the empty row, or the trees",
+            Policy.DROP,
+            Policy.KEEP),
+    PLOT_NOT_LISTED(
+            "plot-not-listed",
+            "each plot is on the design's list of plots",
+            "mend the plot number, or the list",
+            Policy.DROP,
+            Policy.KEEP),
+    PLOT_NOT_IN_TALLY(
+            "plot-not-in-tally",
+            "each plot on the design's list is in the tally",
+            "enter the plot; for a plot without trees a row with its number alone",
+            Policy.DROP,
+            Policy.KEEP),
+    VOLUME_EQUATION_MISSING(
+            "volume-equation-missing",
+            "each species has a volume equation",
+            "add [volume.CODE] for it, or [volume.\"*\"] for all the rest"),
+    STRATUM_WITHOUT_PLOTS(
+            "stratum-without-plots", "each stratum has a plot", "run plots in it, or take its area out of the design");
+
+    private final String code;
+    private final String sentence;
+    private final String remedy;
+    private final Policy defaultPolicy;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a copy that nothing changes
+    private final Set<Policy> allowed;
+
+    Rule(String code, String sentence, String remedy, Policy... besidesRefuse) {
+        this(code, sentence, remedy, Policy.REFUSE, policies(besidesRefuse));
+    }
+
+    Rule(String code, String sentence, String remedy, Policy defaultPolicy, Set<Policy> allowed) {
+        this.code = code;
+        this.sentence = sentence;
+        this.remedy = remedy;
+        this.defaultPolicy = defaultPolicy;
+        this.allowed = Set.copyOf(allowed);
+    }
+
+    private static Set<Policy> policies(Policy... besidesRefuse) {
+        EnumSet<Policy> set = EnumSet.of(Policy.REFUSE);
+        set.addAll(Set.of(besidesRefuse));
+        return set;
+    }
+
+    /** The name used in {@code [policy]} and in {@code problems.csv}. */
+    public String code() {
+        return code;
+    }
+
+    /** The rule in one sentence. */
+    public String sentence() {
+        return sentence;
+    }
+
+    /** What the user can do. */
+    public String remedy() {
+        return remedy;
+    }
+
+    /** The policy where the design names none. */
+    public Policy defaultPolicy() {
+        return defaultPolicy;
+    }
+
+    /** The policies a design may choose; a row that cannot be used cannot be kept. */
+    public Set<Policy> allowed() {
+        return allowed;
+    }
+}

@@ -1,0 +1,3 @@
+/** HTML, JSON and CSV outputs; computes no statistics. */
+@org.jspecify.annotations.NullMarked
+package quadmean.report;

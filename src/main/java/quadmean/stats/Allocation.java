@@ -1,0 +1,147 @@
+package quadmean.stats;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+
+/** How many units a stratified random sample needs and how they are shared among the strata. */
+public enum Allocation {
+    /** Shares by size: n_h ∝ W_h. */
+    PROPORTIONAL("proportional") {
+        @Override
+        double share(PlannedStratum s) {
+            return s.weight();
+        }
+    },
+    /** Shares by size and variation: n_h ∝ W_h·S_h, the smallest error for a given n (Neyman 1934). */
+    NEYMAN("neyman") {
+        @Override
+        double share(PlannedStratum s) {
+            return s.weight() * s.sd();
+        }
+    };
+
+    /** A stratum needs two units for a standard error. */
+    private static final int LEAST = 2;
+
+    private final String id;
+
+    Allocation(String id) {
+        this.id = id;
+    }
+
+    abstract double share(PlannedStratum s);
+
+    /** The name used in design files. */
+    public String id() {
+        return id;
+    }
+
+    /**
+     * What is known of a stratum before the cruise.
+     *
+     * @param weight share of the area, in (0, 1]
+     * @param populationUnits units N for the finite population correction; infinity for none
+     * @param mean expected mean
+     * @param sd expected standard deviation between units
+     */
+    public record PlannedStratum(double weight, double populationUnits, double mean, double sd) {}
+
+    /** Exact shares of n units, before rounding. */
+    public double[] shares(int n, List<PlannedStratum> strata) {
+        double[] raw = strata.stream().mapToDouble(this::share).toArray();
+        double sum = Moments.sum(raw);
+        return Arrays.stream(raw).map(r -> n * r / sum).toArray();
+    }
+
+    /**
+     * Whole units for each stratum, at least two in each: floors, then the largest remainders (ties to the earlier
+     * stratum), then units moved from the largest strata to those below two.
+     *
+     * @param n units to share, at least two for each stratum
+     */
+    public int[] allocate(int n, List<PlannedStratum> strata) {
+        Arguments.atLeast(n, LEAST * strata.size(), "units to allocate");
+        double[] shares = shares(n, strata);
+        int[] units = Arrays.stream(shares).mapToInt(s -> (int) Math.floor(s)).toArray();
+        List<Integer> byRemainder = IntStream.range(0, units.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer i) -> units[i] - shares[i]))
+                .toList();
+        int left = n - Arrays.stream(units).sum();
+        for (int k = 0; k < left; k++) {
+            units[byRemainder.get(k % units.length)]++;
+        }
+        for (int i = 0; i < units.length; i++) {
+            while (units[i] < LEAST) {
+                units[indexOfLargest(units)]--;
+                units[i]++;
+            }
+        }
+        return units;
+    }
+
+    /**
+     * The smallest n that reaches the allowed error at this allocation, t on n minus strata degrees of freedom.
+     *
+     * @param errorPercent allowed half width of the confidence interval (percent of the mean), above 0
+     * @param confidence confidence level, in (0, 1)
+     * @return units for each stratum, or null if more than {@link SampleSize#LARGEST} would be needed
+     */
+    public int @Nullable [] smallest(double errorPercent, double confidence, List<PlannedStratum> strata) {
+        Arguments.positive(errorPercent, "allowed error");
+        int n = Math.max(LEAST * strata.size(), lowerBound(errorPercent, confidence, strata));
+        while (n <= SampleSize.LARGEST) {
+            int[] units = allocate(n, strata);
+            if (errorPercent(units, confidence, strata) <= errorPercent) {
+                return units;
+            }
+            n++;
+        }
+        return null;
+    }
+
+    /** Half width of the confidence interval in percent of the mean that an allocation is expected to give. */
+    public static double errorPercent(int[] units, double confidence, List<PlannedStratum> strata) {
+        double variance = 0;
+        double mean = 0;
+        for (int i = 0; i < units.length; i++) {
+            PlannedStratum s = strata.get(i);
+            double unseen = Math.max(0, 1 - units[i] / s.populationUnits());
+            variance += s.weight() * s.weight() * s.sd() * s.sd() / units[i] * unseen;
+            mean += s.weight() * s.mean();
+        }
+        double df = Arrays.stream(units).sum() - units.length;
+        return 100 * StudentT.critical(confidence, df) * Math.sqrt(variance) / mean;
+    }
+
+    /**
+     * A number that no allocation can go below: the continuous optimum (ΣW·S)²/(V + ΣW²·S²/N) at the normal value for t.
+     * The search goes up from it.
+     */
+    private static int lowerBound(double errorPercent, double confidence, List<PlannedStratum> strata) {
+        double mean = 0;
+        double spread = 0;
+        double finite = 0;
+        for (PlannedStratum s : strata) {
+            mean += s.weight() * s.mean();
+            spread += s.weight() * s.sd();
+            finite += Math.pow(s.weight() * s.sd(), 2) / s.populationUnits();
+        }
+        double z = StudentT.critical(confidence, Double.POSITIVE_INFINITY);
+        double allowed = Math.pow(errorPercent / 100 * mean / z, 2);
+        return (int) Math.min(Integer.MAX_VALUE, Math.floor(spread * spread / (allowed + finite)));
+    }
+
+    private static int indexOfLargest(int[] units) {
+        int best = 0;
+        for (int i = 1; i < units.length; i++) {
+            if (units[i] > units[best]) {
+                best = i;
+            }
+        }
+        return best;
+    }
+}

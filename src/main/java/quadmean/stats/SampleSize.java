@@ -1,0 +1,47 @@
+package quadmean.stats;
+
+import java.util.OptionalInt;
+
+/** How many units a simple random sample needs. */
+public final class SampleSize {
+    /** No cruise has more plots than this; a larger answer means that the target is out of reach. */
+    public static final int LARGEST = 10_000_000;
+
+    private SampleSize() {}
+
+    /**
+     * The smallest n ≥ 2 with n ≥ (t·CV/E)²·(1 - n/N), t on n - 1 degrees of freedom. Found by bisection on that
+     * inequality, since plain iteration can flip between two values.
+     *
+     * @param cvPercent coefficient of variation between units (percent), above 0
+     * @param errorPercent allowed half width of the confidence interval (percent of the mean), above 0
+     * @param confidence confidence level, in (0, 1)
+     * @param populationUnits units in the population N, at least 2; infinity for no correction
+     * @return n, or empty if more than {@link #LARGEST} would be needed
+     */
+    public static OptionalInt simpleRandom(
+            double cvPercent, double errorPercent, double confidence, double populationUnits) {
+        Arguments.positive(cvPercent, "CV");
+        Arguments.positive(errorPercent, "allowed error");
+        int low = 2;
+        int high = (int) Math.min(LARGEST, Math.floor(populationUnits));
+        Arguments.atLeast(high, 2, "units in the population");
+        if (!isEnough(high, cvPercent, errorPercent, confidence, populationUnits)) {
+            return OptionalInt.empty();
+        }
+        while (low < high) {
+            int middle = low + (high - low) / 2;
+            if (isEnough(middle, cvPercent, errorPercent, confidence, populationUnits)) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return OptionalInt.of(low);
+    }
+
+    private static boolean isEnough(int n, double cv, double error, double confidence, double populationUnits) {
+        double needed = Math.pow(StudentT.critical(confidence, n - 1.0) * cv / error, 2);
+        return n >= needed * (1 - n / populationUnits);
+    }
+}

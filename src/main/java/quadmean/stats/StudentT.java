@@ -1,0 +1,26 @@
+package quadmean.stats;
+
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.math3.distribution.TDistribution;
+
+/** Two-sided critical values of Student's t. */
+public final class StudentT {
+    private StudentT() {}
+
+    /**
+     * The t that leaves {@code 1 - confidence} outside (-t, t).
+     *
+     * @param confidence confidence level, in (0, 1)
+     * @param df degrees of freedom, above 0; not necessarily whole; infinity gives the normal value
+     * @throws IllegalArgumentException outside these domains
+     */
+    public static double critical(double confidence, double df) {
+        Arguments.confidence(confidence);
+        double upperTail = (1 - confidence) / 2;
+        if (df == Double.POSITIVE_INFINITY) {
+            return -new NormalDistribution(null, 0, 1).inverseCumulativeProbability(upperTail);
+        }
+        Arguments.positive(df, "degrees of freedom");
+        return -new TDistribution(null, df).inverseCumulativeProbability(upperTail);
+    }
+}

@@ -1,0 +1,21 @@
+package quadmean.units;
+
+/** What a {@link Unit} measures; units convert only within one quantity. */
+public enum Quantity {
+    /** Length, base unit metre. */
+    LENGTH,
+    /** Ground area, base unit hectare. */
+    GROUND_AREA,
+    /** Cross-section area of stems, base unit square metre. */
+    STEM_AREA,
+    /** Wood volume, base unit cubic metre. */
+    VOLUME,
+    /** Number of trees. */
+    COUNT,
+    /** Number of trees on a unit of ground, base unit trees per hectare. */
+    COUNT_PER_AREA,
+    /** Stem area on a unit of ground (also a basal area factor), base unit m²/ha. */
+    STEM_AREA_PER_AREA,
+    /** Volume on a unit of ground, base unit m³/ha. */
+    VOLUME_PER_AREA
+}

@@ -1,0 +1,3 @@
+/** Tree volume equations, evaluated in the units of their coefficients. */
+@org.jspecify.annotations.NullMarked
+package quadmean.volume;
