@@ -12,7 +12,10 @@ public enum VolumeForm {
 
     private final String id;
     private final String formula;
+
+    @SuppressWarnings("ImmutableEnumChecker") // List.of
     private final List<String> coefficients;
+
     private final String source;
 
     VolumeForm(String id, String formula, List<String> coefficients, String source) {

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer.Optimum;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
@@ -24,27 +23,33 @@ public final class LeastSquares {
     private static final int MAX_POLISH = 50;
     private static final double SINGULAR = 1e-14;
 
+    /** Stands for a value that does not exist, so that the descent turns back. */
+    private static final double OUT_OF_DOMAIN = 1e150;
+
     private LeastSquares() {}
 
     /**
      * The best solution over all starts.
      *
-     * @return the solution with the smallest residual sum of squares, or empty if no start led to a finite one with a
-     *     Jacobian of full rank. Whether it is an optimum is for the caller to judge by its relative offset.
+     * @return the point with the smallest residual sum of squares, or empty if no start gave a finite one. Whether it is
+     *     an optimum is for the caller to judge by its relative offset and condition number; without full rank the
+     *     covariance is NaN and the condition number infinite or above 1e14.
      */
     public static Optional<LeastSquaresFit> solve(LeastSquaresProblem problem) {
         return problem.starts().stream()
-                .flatMap(start -> descend(problem, start).stream())
+                .map(start -> descend(problem, start))
                 .map(p -> polish(problem, p))
                 .flatMap(p -> evaluate(problem, p).stream())
                 .min((a, b) -> Double.compare(a.rss(), b.rss()));
     }
 
-    private static Optional<double[]> descend(LeastSquaresProblem problem, double[] start) {
+    /** The best point seen on the way down; also where the optimizer gave up, for that is evidence too. */
+    private static double[] descend(LeastSquaresProblem problem, double[] start) {
+        Best best = new Best(problem, start);
         LeastSquaresBuilder builder = new LeastSquaresBuilder()
                 .start(start)
                 .target(problem.y())
-                .model(p -> new Pair<>(values(problem, p.toArray()), jacobian(problem, p.toArray())))
+                .model(p -> new Pair<>(values(problem, best.seen(p.toArray())), jacobian(problem, p.toArray())))
                 .maxEvaluations(MAX_STEPS)
                 .maxIterations(MAX_STEPS);
         LevenbergMarquardtOptimizer optimizer = new LevenbergMarquardtOptimizer()
@@ -52,12 +57,32 @@ public final class LeastSquares {
                 .withParameterRelativeTolerance(1e-14)
                 .withOrthoTolerance(1e-14);
         try {
-            Optimum optimum = optimizer.optimize(builder.build());
-            double[] p = optimum.getPoint().toArray();
-            return Arrays.stream(p).allMatch(Double::isFinite) ? Optional.of(p) : Optional.empty();
+            optimizer.optimize(builder.build());
         } catch (MathIllegalStateException | MathIllegalArgumentException outOfReach) {
-            // no convergence from this start; another start may do
-            return Optional.empty();
+            // no convergence from this start: the caller sees it in the relative offset
+            return best.point;
+        }
+        return best.point;
+    }
+
+    private static final class Best {
+        private final LeastSquaresProblem problem;
+        private double[] point;
+        private double rss;
+
+        Best(LeastSquaresProblem problem, double[] start) {
+            this.problem = problem;
+            this.point = start;
+            this.rss = rss(problem, start);
+        }
+
+        double[] seen(double[] p) {
+            double now = rss(problem, p);
+            if (now < rss && Double.isFinite(jacobian(problem, p).getFrobeniusNorm())) {
+                point = p.clone();
+                rss = now;
+            }
+            return p;
         }
     }
 
@@ -117,19 +142,17 @@ public final class LeastSquares {
         }
         double[] scale = scaleColumns(j);
         SingularValueDecomposition svd = new SingularValueDecomposition(j);
-        if (!(svd.getInverseConditionNumber() > SINGULAR)) {
-            return Optional.empty();
-        }
+        double inverseCondition = svd.getInverseConditionNumber();
         int n = problem.x().length;
+        double variance = inverseCondition > SINGULAR ? rss / (n - p.length) : Double.NaN;
         RealMatrix inverse = svd.getCovariance(0);
         double[][] covariance = new double[p.length][p.length];
         for (int a = 0; a < p.length; a++) {
             for (int b = 0; b < p.length; b++) {
-                covariance[a][b] = inverse.getEntry(a, b) / (scale[a] * scale[b]) * rss / (n - p.length);
+                covariance[a][b] = inverse.getEntry(a, b) / (scale[a] * scale[b]) * variance;
             }
         }
-        return Optional.of(
-                new LeastSquaresFit(p, covariance, rss, n, offset(problem, p), 1 / svd.getInverseConditionNumber()));
+        return Optional.of(new LeastSquaresFit(p, covariance, rss, n, offset(problem, p), 1 / inverseCondition));
     }
 
     /** Scales the columns to length one, in place, and returns the lengths that they had. */
@@ -145,7 +168,11 @@ public final class LeastSquares {
 
     private static RealVector values(LeastSquaresProblem problem, double[] p) {
         return new ArrayRealVector(
-                Arrays.stream(problem.x()).map(x -> problem.model().value(x, p)).toArray(), false);
+                Arrays.stream(problem.x())
+                        .map(x -> problem.model().value(x, p))
+                        .map(v -> Double.isFinite(v) ? v : OUT_OF_DOMAIN)
+                        .toArray(),
+                false);
     }
 
     private static RealVector residuals(LeastSquaresProblem problem, double[] p) {

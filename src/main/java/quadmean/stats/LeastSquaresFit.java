@@ -4,7 +4,7 @@ package quadmean.stats;
  * A least-squares solution and the evidence for it.
  *
  * @param parameters estimates
- * @param covariance their covariance matrix, sigma²·(JᵀJ)⁻¹
+ * @param covariance their covariance matrix, sigma²·(JᵀJ)⁻¹; NaN without full rank
  * @param rss residual sum of squares
  * @param n number of observations
  * @param relativeOffset Bates and Watts's convergence measure: length of the residual vector's part in the tangent plane
@@ -14,6 +14,11 @@ package quadmean.stats;
 @SuppressWarnings("ArrayRecordComponent") // plain numbers; never compared as a record
 public record LeastSquaresFit(
         double[] parameters, double[][] covariance, double rss, int n, double relativeOffset, double conditionNumber) {
+
+    /** Whether the data tell all parameters apart; without it there are no standard errors. */
+    public boolean hasFullRank() {
+        return Double.isFinite(covariance[0][0]);
+    }
 
     /** Residual standard deviation on n minus p degrees of freedom. */
     public double sigma() {

@@ -1,0 +1,103 @@
+package quadmean.design;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import quadmean.model.DegreesRule;
+import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
+import quadmean.model.Policy;
+import quadmean.model.Rule;
+import quadmean.model.SelectionMethod;
+import quadmean.model.Stratum;
+import quadmean.model.VolumeSpec;
+import quadmean.units.Attribute;
+import quadmean.units.UnitSystem;
+
+/**
+ * A cruise design, read and complete: every default is filled in.
+ *
+ * @param file the design file
+ * @param text its content
+ * @param sha256 hash of its content, in hexadecimal
+ * @param name name of the cruise
+ * @param date date of the cruise as given, empty if not
+ * @param units unit system in which the cruise is read and reported
+ * @param confidence confidence level, in (0, 1)
+ * @param targetErrorPercent allowed sampling error (percent)
+ * @param targetAttribute attribute that the target applies to
+ * @param seed seed of everything random
+ * @param strata strata, at least one
+ * @param plot kind and size of the plots
+ * @param selection how plots were chosen
+ * @param finitePopulation whether standard errors shrink as the plots cover the tract
+ * @param degreesRule how they are counted over strata
+ * @param tallies tally files
+ * @param species species by code
+ * @param height how heights are fitted
+ * @param volumes volume equations by species code, group, or {@code *}
+ * @param policies policy of each rule
+ * @param plan how to plan
+ * @param diameterClassCm width of diameter classes (cm)
+ */
+public record Design(
+        Path file,
+        String text,
+        String sha256,
+        String name,
+        String date,
+        UnitSystem units,
+        double confidence,
+        double targetErrorPercent,
+        Attribute targetAttribute,
+        long seed,
+        List<StratumEntry> strata,
+        PlotDesign plot,
+        SelectionMethod selection,
+        FinitePopulation finitePopulation,
+        DegreesRule degreesRule,
+        List<TallyFile> tallies,
+        Map<String, SpeciesEntry> species,
+        HeightEntry height,
+        Map<String, VolumeSpec> volumes,
+        Map<Rule, Policy> policies,
+        PlanSettings plan,
+        double diameterClassCm) {
+    public Design {
+        strata = List.copyOf(strata);
+        tallies = List.copyOf(tallies);
+        species = Map.copyOf(species);
+        volumes = Map.copyOf(volumes);
+        policies = Map.copyOf(policies);
+    }
+
+    /**
+     * The {@code [height]} table.
+     *
+     * @param breastHeight breast height in the design's length unit
+     * @param minHeights heights a species needs for a curve of its own
+     * @param offCurve robust standard deviations beyond which a height is off the curve
+     */
+    public record HeightEntry(double breastHeight, int minHeights, double offCurve) {}
+
+    /** The policy of a rule. */
+    public Policy policy(Rule rule) {
+        return policies.getOrDefault(rule, rule.defaultPolicy());
+    }
+
+    /** Area of the whole stand (ha). */
+    public double areaHa() {
+        return strata.stream().mapToDouble(s -> s.stratum().areaHa()).sum();
+    }
+
+    /** The strata without what the design says of their plots. */
+    public List<Stratum> stratumList() {
+        return strata.stream().map(StratumEntry::stratum).toList();
+    }
+
+    /** Name of a species for people; the code itself where the design has none. */
+    public String speciesName(String code) {
+        SpeciesEntry entry = species.get(code);
+        return entry == null ? code : entry.name();
+    }
+}

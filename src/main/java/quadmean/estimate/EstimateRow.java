@@ -1,0 +1,51 @@
+package quadmean.estimate;
+
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
+
+/**
+ * One number of the report with its error, in metric units. What cannot be computed is NaN, and {@code reason} says why.
+ *
+ * @param stratum stratum code; {@code *} for all strata
+ * @param species species code; {@code *} for all species
+ * @param attribute what is estimated
+ * @param basis per unit area, total, or ratio
+ * @param n plots
+ * @param df degrees of freedom
+ * @param mean the estimate
+ * @param se its standard error
+ * @param cvPercent standard deviation between plots, in percent of the mean
+ * @param lower lower confidence limit
+ * @param upper upper confidence limit
+ * @param samplingErrorPercent half width of the confidence interval, in percent of the estimate
+ * @param reason why something is missing; empty if nothing is
+ */
+public record EstimateRow(
+        String stratum,
+        String species,
+        Attribute attribute,
+        Basis basis,
+        int n,
+        double df,
+        double mean,
+        double se,
+        double cvPercent,
+        double lower,
+        double upper,
+        double samplingErrorPercent,
+        String reason) {
+    /** Code for all strata or all species. */
+    public static final String ALL = "*";
+
+    /** The unit of the estimate in a unit system. */
+    public Unit unit(UnitSystem system) {
+        return attribute.unit(basis, system);
+    }
+
+    /** A number of this row converted from metric units to a unit system. */
+    public double in(UnitSystem system, double metric) {
+        return unit(UnitSystem.METRIC).convert(metric, unit(system));
+    }
+}

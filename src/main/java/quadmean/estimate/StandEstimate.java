@@ -1,0 +1,42 @@
+package quadmean.estimate;
+
+import java.util.List;
+import java.util.Optional;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
+
+/**
+ * Everything estimated of a stand, in metric units.
+ *
+ * @param confidence confidence level of all limits, in (0, 1)
+ * @param rows estimates by stratum, species, attribute and basis
+ * @param running the target attribute as plots came in
+ * @param diameters trees by diameter class and species
+ * @param needed target and plots needed, the target attribute first
+ * @param notes what a reader should know about the estimation, in sentences
+ */
+public record StandEstimate(
+        double confidence,
+        List<EstimateRow> rows,
+        List<RunningMean> running,
+        List<DiameterClass> diameters,
+        List<PlotsNeeded> needed,
+        List<String> notes) {
+    public StandEstimate {
+        rows = List.copyOf(rows);
+        running = List.copyOf(running);
+        diameters = List.copyOf(diameters);
+        needed = List.copyOf(needed);
+        notes = List.copyOf(notes);
+    }
+
+    /** One row, if it is there. */
+    public Optional<EstimateRow> row(String stratum, String species, Attribute attribute, Basis basis) {
+        return rows.stream()
+                .filter(r -> r.stratum().equals(stratum)
+                        && r.species().equals(species)
+                        && r.attribute() == attribute
+                        && r.basis() == basis)
+                .findFirst();
+    }
+}

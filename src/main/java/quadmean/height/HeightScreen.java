@@ -1,0 +1,85 @@
+package quadmean.height;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import quadmean.model.Tree;
+
+/**
+ * Finds heights far off the curve of their species, by a scale that outliers do not move: 1.4826 times the median
+ * absolute residual, which for normal scatter is the standard deviation.
+ */
+public final class HeightScreen {
+    private static final double MAD_TO_SD = 1.4826;
+    private static final int MAX_ROUNDS = 20;
+
+    private HeightScreen() {}
+
+    /**
+     * A height that does not belong.
+     *
+     * @param tree the tree
+     * @param expectedM height on the curve of the others (m)
+     * @param deviations how many robust standard deviations away
+     */
+    public record Outlier(Tree tree, double expectedM, double deviations) {}
+
+    /**
+     * The heights off the curve. Curves are fitted again without them until no further one is found, so that a wild
+     * height cannot hide behind the curve that it bent.
+     */
+    public static List<Outlier> find(List<Tree> trees, HeightSettings settings) {
+        Set<Tree> suspects = new HashSet<>();
+        List<Outlier> found = List.of();
+        for (int round = 0; round < MAX_ROUNDS; round++) {
+            CurveTable curves = CurveTable.fit(
+                    trees.stream()
+                            .map(t -> suspects.contains(t) ? t.withoutHeight() : t)
+                            .toList(),
+                    settings);
+            found = outliers(trees, curves, settings);
+            boolean settled = !suspects.addAll(found.stream().map(Outlier::tree).toList());
+            if (settled) {
+                break;
+            }
+        }
+        return found;
+    }
+
+    private static List<Outlier> outliers(List<Tree> trees, CurveTable curves, HeightSettings settings) {
+        List<Outlier> found = new ArrayList<>();
+        for (SpeciesCurve species : curves.species()) {
+            HeightCurve curve = species.chosen();
+            if (curve == null) {
+                continue;
+            }
+            boolean pooled = curve.species().equals(SpeciesCurve.POOLED);
+            List<Tree> peers = CurveChoice.measured(trees).stream()
+                    .filter(t -> pooled || t.species().equals(species.species()))
+                    .toList();
+            double scale = MAD_TO_SD * medianAbsolute(residuals(peers, curve));
+            for (Tree tree : peers) {
+                double expected = curve.heightMetres(tree.dbhCm());
+                double off = Math.abs(CurveChoice.height(tree).metres() - expected) / scale;
+                if (tree.species().equals(species.species()) && off > settings.offCurve()) {
+                    found.add(new Outlier(tree, expected, off));
+                }
+            }
+        }
+        return found;
+    }
+
+    private static double[] residuals(List<Tree> trees, HeightCurve curve) {
+        return trees.stream()
+                .mapToDouble(t -> CurveChoice.height(t).metres() - curve.heightMetres(t.dbhCm()))
+                .toArray();
+    }
+
+    private static double medianAbsolute(double[] residuals) {
+        double[] sorted = Arrays.stream(residuals).map(Math::abs).sorted().toArray();
+        int n = sorted.length;
+        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
+    }
+}
