@@ -1,5 +1,6 @@
 package quadmean.estimate;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import quadmean.units.Attribute;
@@ -28,6 +29,13 @@ public record StandEstimate(
         diameters = List.copyOf(diameters);
         needed = List.copyOf(needed);
         notes = List.copyOf(notes);
+    }
+
+    /** The same estimate with further notes. */
+    public StandEstimate withNotes(List<String> further) {
+        List<String> all = new ArrayList<>(notes);
+        all.addAll(further);
+        return new StandEstimate(confidence, rows, running, diameters, needed, all);
     }
 
     /** One row, if it is there. */

@@ -38,8 +38,19 @@ public record VolumeSpec(
 
     /** Base of the logarithms. */
     public enum LogBase {
-        E,
-        TEN
+        E("e"),
+        TEN("10");
+
+        private final String id;
+
+        LogBase(String id) {
+            this.id = id;
+        }
+
+        /** The word used in design files. */
+        public String id() {
+            return id;
+        }
     }
 
     /** How far coefficients can be trusted. */

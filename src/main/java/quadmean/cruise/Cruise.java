@@ -1,0 +1,105 @@
+package quadmean.cruise;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import quadmean.design.Design;
+import quadmean.design.SpeciesEntry;
+import quadmean.estimate.EstimateSettings;
+import quadmean.estimate.SampledPlot;
+import quadmean.estimate.StandEstimate;
+import quadmean.estimate.StandEstimator;
+import quadmean.field.TallyReader;
+import quadmean.height.CurveTable;
+import quadmean.height.HeightSettings;
+import quadmean.height.HeightedTree;
+import quadmean.model.CurveForm;
+import quadmean.model.Tally;
+import quadmean.model.Tree;
+import quadmean.volume.EquationBook;
+
+/** The whole line from design and tally to estimate. */
+public final class Cruise {
+    private Cruise() {}
+
+    /**
+     * Reads the tally and finds what is wrong with it; nothing is estimated.
+     *
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static Tally check(Design design) throws IOException {
+        Tally tally = TallyReader.read(design);
+        return tally.isRefused() ? tally : HeightCheck.apply(design, heightSettings(design), tally);
+    }
+
+    /**
+     * Works a cruise through: read, check, fit and fill heights, volumes, estimate.
+     *
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static CruiseRun run(Design design) throws IOException {
+        EquationBook equations = EquationBook.of(design.volumes(), groups(design));
+        Tally tally = Equations.check(design, equations, check(design));
+        if (tally.isRefused()) {
+            return new CruiseRun(tally, null);
+        }
+        List<Tree> trees =
+                tally.plots().stream().flatMap(p -> p.trees().stream()).toList();
+        CurveTable curves = CurveTable.fit(trees, heightSettings(design));
+        Volumes volumes = new Volumes(equations);
+        List<HeightedTree> heighted = new ArrayList<>();
+        List<SampledPlot> plots = new ArrayList<>();
+        tally.plots().forEach(plot -> {
+            List<HeightedTree> filled = plot.trees().stream().map(curves::fill).toList();
+            heighted.addAll(filled);
+            plots.add(new SampledPlot(
+                    plot.id(),
+                    plot.stratum(),
+                    filled.stream().map(volumes::stem).toList()));
+        });
+        StandEstimate estimate =
+                StandEstimator.estimate(design.stratumList(), plots, settings(design, volumes.missing()));
+        return new CruiseRun(
+                tally,
+                new CruiseResult(design, tally, curves, heighted, volumes.used(), estimate.withNotes(volumes.notes())));
+    }
+
+    private static Map<String, String> groups(Design design) {
+        Map<String, String> groups = new HashMap<>();
+        for (SpeciesEntry s : design.species().values()) {
+            if (!s.group().isEmpty()) {
+                groups.put(s.code(), s.group());
+            }
+        }
+        return groups;
+    }
+
+    private static HeightSettings heightSettings(Design design) {
+        Map<String, CurveForm> forms = new HashMap<>();
+        for (SpeciesEntry s : design.species().values()) {
+            if (s.curve() != null) {
+                forms.put(s.code(), s.curve());
+            }
+        }
+        return new HeightSettings(
+                design.units(),
+                design.height().breastHeight(),
+                forms,
+                design.height().minHeights(),
+                design.height().offCurve());
+    }
+
+    private static EstimateSettings settings(Design design, String volumeMissing) {
+        return new EstimateSettings(
+                design.plot(),
+                design.finitePopulation(),
+                design.degreesRule(),
+                design.confidence(),
+                design.targetErrorPercent(),
+                design.targetAttribute(),
+                design.diameterClassCm(),
+                volumeMissing);
+    }
+}

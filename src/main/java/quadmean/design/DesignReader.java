@@ -1,0 +1,130 @@
+package quadmean.design;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseResult;
+import org.tomlj.TomlPosition;
+import quadmean.model.DegreesRule;
+import quadmean.model.FinitePopulation;
+import quadmean.model.Rule;
+import quadmean.model.SelectionMethod;
+import quadmean.model.VolumeSpec;
+import quadmean.units.Attribute;
+import quadmean.units.UnitSystem;
+
+/** Reads a design file: every key is documented in {@code designs/README.md}. */
+public final class DesignReader {
+    private static final List<Attribute> TARGETS = List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME);
+    private static final double DEFAULT_CONFIDENCE = 0.95;
+    private static final double DEFAULT_TARGET = 10;
+
+    private DesignReader() {}
+
+    /**
+     * Reads a design and lists everything that is wrong with it.
+     *
+     * @throws IOException if the file cannot be read
+     */
+    public static DesignReading read(Path file) throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        ProblemLog log = new ProblemLog(file.getFileName().toString());
+        String text;
+        try {
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(java.nio.ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException notText) {
+            log.add(Rule.DESIGN_SYNTAX, TomlPosition.positionAt(1, 1), "", "", "the file is not text in UTF-8");
+            return new DesignReading(null, log.problems());
+        }
+        TomlParseResult toml = Toml.parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        if (toml.hasErrors()) {
+            toml.errors()
+                    .forEach(e -> log.add(
+                            Rule.DESIGN_SYNTAX, e.position(), "", "", firstSentence(String.valueOf(e.getMessage()))));
+            return new DesignReading(null, log.problems());
+        }
+        Design design = parse(Section.root(toml, log), file, text, hash(bytes));
+        return new DesignReading(log.problems().isEmpty() ? design : null, log.problems());
+    }
+
+    private static Design parse(Section root, Path file, String text, String hash) {
+        Optional<Long> schema = root.whole("schema");
+        if (schema.isEmpty() || schema.get() != 1) {
+            root.problem(
+                    Rule.DESIGN_VALUE, "schema", schema.map(String::valueOf).orElse(""), "write schema = 1");
+        }
+        Section cruise = root.requiredTable("cruise");
+        Section selection = root.table("selection");
+        UnitSystem units = cruise.requiredChoice("units", Options.of(UnitSystem.values(), UnitSystem::id))
+                .orElse(UnitSystem.METRIC);
+        SelectionMethod method = selection
+                .choice("method", Options.of(SelectionMethod.values(), SelectionMethod::id))
+                .orElse(SelectionMethod.SIMPLE_RANDOM);
+        List<StratumEntry> strata = StrataParser.parse(root, cruise, selection, units, method);
+        Map<String, SpeciesEntry> species = SpeciesParser.parse(root);
+        Map<String, VolumeSpec> volumes = VolumeParser.parse(root, species);
+        Attribute target = cruise.choice("target_attribute", Options.of(TARGETS, Attribute::id))
+                .orElse(volumes.isEmpty() ? Attribute.BASAL_AREA : Attribute.VOLUME);
+        if (target == Attribute.VOLUME && volumes.isEmpty()) {
+            cruise.problem(
+                    Rule.DESIGN_VALUE, "target_attribute", "volume", "a target on volume needs a [volume.CODE] table");
+        }
+        FinitePopulation finite = PlotParser.finitePopulation(selection, "finite_population", root);
+        Section output = root.table("output");
+        Design design = new Design(
+                file,
+                text,
+                hash,
+                cruise.requiredText("name"),
+                cruise.text("date").orElse(""),
+                units,
+                cruise.number("confidence", Range.SHARE, DEFAULT_CONFIDENCE),
+                cruise.number("target_error", Range.POSITIVE, DEFAULT_TARGET),
+                target,
+                cruise.whole("seed").orElse(1L),
+                strata,
+                PlotParser.parse(root, units),
+                method,
+                finite,
+                selection
+                        .choice("degrees_of_freedom", Options.of(DegreesRule.values(), DegreesRule::id))
+                        .orElse(DegreesRule.PLOTS_MINUS_STRATA),
+                TallyParser.parse(root, file),
+                species,
+                HeightParser.parse(root, units),
+                volumes,
+                PolicyParser.parse(root),
+                PlotParser.plan(root),
+                units.diameter()
+                        .convert(
+                                output.number("diameter_class", Range.POSITIVE, units == UnitSystem.METRIC ? 5 : 2),
+                                UnitSystem.METRIC.diameter()));
+        List.of(cruise, selection, output, root).forEach(Section::close);
+        return design;
+    }
+
+    /** The parser's message up to the list of all tokens that it would have liked better. */
+    private static String firstSentence(String message) {
+        return message.length() > 200 ? message.substring(0, 200) + "..." : message;
+    }
+
+    private static String hash(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,104 @@
+package quadmean.design;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
+import quadmean.model.Rule;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
+
+/** Reads {@code [plot]} and {@code [plan]}. */
+final class PlotParser {
+    private static final double M2_PER_HA = 10_000;
+
+    private enum Kind {
+        FIXED,
+        NESTED,
+        POINT
+    }
+
+    private PlotParser() {}
+
+    static PlotDesign parse(Section root, UnitSystem units) {
+        Section s = root.requiredTable("plot");
+        Kind kind = s.requiredChoice(
+                        "kind", Options.of(Kind.values(), k -> k.name().toLowerCase(Locale.ROOT)))
+                .orElse(Kind.POINT);
+        PlotDesign plot = switch (kind) {
+            case FIXED -> new PlotDesign.Fixed(areaHa(s, units));
+            case NESTED -> new PlotDesign.Nested(rings(s, units));
+            case POINT ->
+                new PlotDesign.Point(units.basalAreaFactor()
+                        .convert(
+                                s.requiredNumber("basal_area_factor", Range.POSITIVE), Unit.SQUARE_METRES_PER_HECTARE));
+        };
+        s.close();
+        return plot;
+    }
+
+    private static double areaHa(Section s, UnitSystem units) {
+        OptionalDouble radius = s.number("radius", Range.POSITIVE);
+        OptionalDouble area = s.number("area", Range.POSITIVE);
+        if (radius.isPresent() == area.isPresent()) {
+            s.problem(
+                    Rule.DESIGN_VALUE,
+                    "radius",
+                    "",
+                    "give the plot either a radius (" + units.length().symbol() + ") or an area ("
+                            + units.area().symbol() + ")");
+            return 1;
+        }
+        if (area.isPresent()) {
+            return units.area().convert(area.getAsDouble(), Unit.HECTARE);
+        }
+        double metres = units.length().convert(radius.getAsDouble(), Unit.METRE);
+        return Math.PI * metres * metres / M2_PER_HA;
+    }
+
+    private static List<PlotDesign.Ring> rings(Section s, UnitSystem units) {
+        List<PlotDesign.Ring> rings = new ArrayList<>();
+        List<Section> sections = s.tableList("ring");
+        if (sections.size() < 2) {
+            s.problem(Rule.DESIGN_MISSING, "ring", "", "a nested plot needs two [[plot.ring]] tables or more");
+        }
+        for (Section ring : sections) {
+            double min = units.diameter().convert(ring.number("min_dbh", Range.NOT_NEGATIVE, 0), Unit.CENTIMETRE);
+            if (!rings.isEmpty() && !(min > rings.get(rings.size() - 1).minDbhCm())) {
+                ring.problem(
+                        Rule.DESIGN_VALUE, "min_dbh", "", "rings stand in ascending order of min_dbh, smallest first");
+            } else {
+                rings.add(new PlotDesign.Ring(min, areaHa(ring, units)));
+            }
+            ring.close();
+        }
+        return rings;
+    }
+
+    static FinitePopulation finitePopulation(Section s, String key, Section root) {
+        FinitePopulation finite = s.choice(key, Options.of(FinitePopulation.values(), FinitePopulation::id))
+                .orElse(FinitePopulation.IGNORE);
+        boolean fixed = root.table("plot").text("kind").filter("fixed"::equals).isPresent();
+        if (finite == FinitePopulation.CORRECT && !fixed) {
+            s.problem(
+                    Rule.DESIGN_VALUE,
+                    key,
+                    "correct",
+                    "only plots of one fixed area can tile a tract; write \"ignore\" for points and nested plots");
+        }
+        return finite;
+    }
+
+    static PlanSettings plan(Section root) {
+        Section s = root.table("plan");
+        PlanSettings plan = new PlanSettings(
+                s.number("cv", Range.POSITIVE),
+                s.choice("pilot", Options.of(PlanSettings.Pilot.values(), PlanSettings.Pilot::id))
+                        .orElse(PlanSettings.Pilot.NONE),
+                finitePopulation(s, "finite_population", root));
+        s.close();
+        return plan;
+    }
+}

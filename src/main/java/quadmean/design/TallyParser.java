@@ -1,0 +1,96 @@
+package quadmean.design;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import quadmean.model.Rule;
+import quadmean.units.AngleScale;
+import quadmean.units.Quantity;
+import quadmean.units.Unit;
+
+/** Reads {@code [[tally]]} and {@code [tally.columns]}. */
+final class TallyParser {
+    private static final Map<String, Character> SEPARATORS =
+            Options.of(List.of(',', ';', '\t', '|'), c -> c == '\t' ? "tab" : c.toString());
+    private static final Map<String, Character> DECIMALS = Options.of(List.of('.', ','), Object::toString);
+
+    private TallyParser() {}
+
+    static List<TallyFile> parse(Section root, Path designFile) {
+        List<TallyFile> files = new ArrayList<>();
+        for (Section s : root.tableList("tally")) {
+            String name = s.requiredText("file");
+            char separator = s.choice("separator", SEPARATORS).orElse(',');
+            char decimal = s.choice("decimal", DECIMALS).orElse('.');
+            if (separator == decimal) {
+                s.problem(Rule.DESIGN_VALUE, "decimal", ",", "separator and decimal mark cannot both be a comma");
+            }
+            Section columns = s.requiredTable("columns");
+            files.add(new TallyFile(resolve(s, designFile, name), separator, decimal, columns(columns)));
+            columns.close();
+            s.close();
+        }
+        return files;
+    }
+
+    private static Path resolve(Section s, Path designFile, String name) {
+        try {
+            return designFile.toAbsolutePath().resolveSibling(name).normalize();
+        } catch (java.nio.file.InvalidPathException e) {
+            s.problem(Rule.DESIGN_VALUE, "file", name, "this is no file name: " + e.getReason());
+            return designFile;
+        }
+    }
+
+    private static Map<ColumnRole, ColumnSpec> columns(Section s) {
+        Map<ColumnRole, ColumnSpec> columns = new EnumMap<>(ColumnRole.class);
+        for (ColumnRole role : ColumnRole.values()) {
+            if (s.has(role.key())) {
+                columns.put(role, column(s, role));
+            }
+        }
+        for (ColumnRole needed : List.of(ColumnRole.PLOT, ColumnRole.SPECIES, ColumnRole.DBH)) {
+            if (!columns.containsKey(needed)) {
+                s.problem(Rule.DESIGN_MISSING, needed.key(), "", "a tally needs a column for " + needed.key());
+            }
+        }
+        List<ColumnRole> readings = List.of(ColumnRole.TOP, ColumnRole.BASE, ColumnRole.DISTANCE);
+        long given = readings.stream().filter(columns::containsKey).count();
+        if (given != 0 && given != readings.size()) {
+            s.problem(Rule.DESIGN_MISSING, "top", "", "readings need all of top, base and distance");
+        }
+        return columns;
+    }
+
+    private static ColumnSpec column(Section s, ColumnRole role) {
+        if (role.measure() == ColumnRole.Measure.TEXT) {
+            return new ColumnSpec(s.requiredText(role.key()), null, null);
+        }
+        if (s.isText(role.key())) {
+            s.problem(
+                    Rule.DESIGN_TYPE,
+                    role.key(),
+                    s.requiredText(role.key()),
+                    s.path() + "." + role.key() + " needs a unit: write { name = \"...\", unit = \"...\" }");
+            return new ColumnSpec("", Unit.METRE, AngleScale.PERCENT);
+        }
+        Section column = s.table(role.key());
+        ColumnSpec spec = role.measure() == ColumnRole.Measure.LENGTH
+                ? new ColumnSpec(column.requiredText("name"), length(column), null)
+                : new ColumnSpec(column.requiredText("name"), null, angle(column));
+        column.close();
+        return spec;
+    }
+
+    private static Unit length(Section column) {
+        return column.requiredChoice("unit", Options.of(Unit.of(Quantity.LENGTH), Unit::symbol))
+                .orElse(Unit.METRE);
+    }
+
+    private static AngleScale angle(Section column) {
+        return column.requiredChoice("unit", Options.of(AngleScale.values(), AngleScale::id))
+                .orElse(AngleScale.PERCENT);
+    }
+}

@@ -1,0 +1,92 @@
+package quadmean.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import quadmean.model.DegreesRule;
+import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
+import quadmean.model.Stratum;
+import quadmean.stats.DegreesOfFreedom;
+import quadmean.stats.MeanEstimate;
+import quadmean.stats.RatioEstimate;
+import quadmean.stats.StratifiedMean;
+import quadmean.stats.StratumSample;
+
+/** Plots sorted into strata, ready to be estimated from: any number that a plot has becomes an estimate. */
+final class Sample {
+    private final List<Stratum> strata;
+    private final List<List<SampledPlot>> plots;
+    private final EstimateSettings settings;
+
+    private Sample(List<Stratum> strata, List<List<SampledPlot>> plots, EstimateSettings settings) {
+        this.strata = strata;
+        this.plots = plots;
+        this.settings = settings;
+    }
+
+    static Sample of(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
+        List<List<SampledPlot>> sorted = new ArrayList<>();
+        for (Stratum stratum : strata) {
+            sorted.add(plots.stream()
+                    .filter(p -> p.stratum().equals(stratum.code()))
+                    .toList());
+        }
+        return new Sample(strata, sorted, settings);
+    }
+
+    double areaHa() {
+        return strata.stream().mapToDouble(Stratum::areaHa).sum();
+    }
+
+    /** Whether each stratum has a plot, so that there is an estimate at all. */
+    boolean isComplete() {
+        return plots.stream().noneMatch(List::isEmpty);
+    }
+
+    /** Strata with a single plot, which give no variance. */
+    List<String> strataWithOnePlot() {
+        List<String> single = new ArrayList<>();
+        for (int i = 0; i < strata.size(); i++) {
+            if (plots.get(i).size() == 1) {
+                single.add(strata.get(i).code());
+            }
+        }
+        return single;
+    }
+
+    /** Mean per hectare of a number that each plot has per hectare. */
+    MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
+        return StratifiedMean.estimate(samples(value), degrees());
+    }
+
+    /** Ratio of two such means. */
+    MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
+        return RatioEstimate.estimate(samples(y), samples(x), degrees());
+    }
+
+    /** The plot values stratum by stratum, with weights by area. */
+    List<StratumSample> samples(ToDoubleFunction<SampledPlot> value) {
+        double area = areaHa();
+        List<StratumSample> samples = new ArrayList<>();
+        for (int i = 0; i < strata.size(); i++) {
+            double[] values = plots.get(i).stream().mapToDouble(value).toArray();
+            double areaHa = strata.get(i).areaHa();
+            samples.add(new StratumSample(areaHa / area, populationPlots(areaHa), values));
+        }
+        return samples;
+    }
+
+    private double populationPlots(double areaHa) {
+        boolean correct = settings.finitePopulation() == FinitePopulation.CORRECT;
+        return correct && settings.plot() instanceof PlotDesign.Fixed fixed
+                ? areaHa / fixed.areaHa()
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private DegreesOfFreedom degrees() {
+        return settings.degreesRule() == DegreesRule.SATTERTHWAITE
+                ? DegreesOfFreedom.SATTERTHWAITE
+                : DegreesOfFreedom.UNITS_MINUS_STRATA;
+    }
+}

@@ -1,0 +1,137 @@
+package quadmean.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.TreeSet;
+import quadmean.estimate.PlotsNeeded.Verdict;
+import quadmean.model.FinitePopulation;
+import quadmean.model.Stratum;
+import quadmean.stats.Allocation;
+import quadmean.stats.Allocation.PlannedStratum;
+import quadmean.stats.Moments;
+import quadmean.stats.SampleSize;
+import quadmean.stats.StratumSample;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
+
+/** Design-based estimates of a stand from its plots. */
+public final class StandEstimator {
+    private final List<Stratum> strata;
+    private final List<SampledPlot> plots;
+    private final EstimateSettings settings;
+    private final Sample whole;
+
+    private StandEstimator(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
+        this.strata = strata;
+        this.plots = plots;
+        this.settings = settings;
+        this.whole = Sample.of(strata, plots, settings);
+    }
+
+    /**
+     * Estimates everything.
+     *
+     * @param strata strata of the design
+     * @param plots plots in the order in which they came in; each stratum must have one
+     * @throws IllegalArgumentException if a stratum has no plot
+     */
+    public static StandEstimate estimate(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
+        StandEstimator estimator = new StandEstimator(strata, plots, settings);
+        List<EstimateRow> rows = estimator.rows();
+        return new StandEstimate(
+                settings.confidence(),
+                rows,
+                RunningEstimate.of(strata, plots, settings),
+                DiameterTable.of(estimator.whole, plots, settings),
+                estimator.needed(rows),
+                estimator.notes());
+    }
+
+    private List<EstimateRow> rows() {
+        List<String> species = new ArrayList<>(List.of(EstimateRow.ALL));
+        species.addAll(new TreeSet<>(plots.stream()
+                .flatMap(p -> p.stems().stream())
+                .map(Stem::species)
+                .toList()));
+        List<EstimateRow> rows = new ArrayList<>();
+        RowMaker all = new RowMaker(whole, settings, EstimateRow.ALL);
+        species.forEach(s -> rows.addAll(all.rows(s)));
+        if (strata.size() > 1) {
+            for (Stratum stratum : strata) {
+                Sample one = Sample.of(List.of(stratum), plots, settings);
+                RowMaker maker = new RowMaker(one, settings, stratum.code());
+                species.forEach(s -> rows.addAll(maker.rows(s)));
+            }
+        }
+        return rows;
+    }
+
+    private List<PlotsNeeded> needed(List<EstimateRow> rows) {
+        List<Attribute> order = new ArrayList<>(List.of(settings.target()));
+        List.of(Attribute.VOLUME, Attribute.BASAL_AREA, Attribute.TREES).stream()
+                .filter(a -> a != settings.target())
+                .forEach(order::add);
+        return order.stream().map(a -> needed(a, rows)).toList();
+    }
+
+    private PlotsNeeded needed(Attribute attribute, List<EstimateRow> rows) {
+        Optional<EstimateRow> row = rows.stream()
+                .filter(r -> r.stratum().equals(EstimateRow.ALL)
+                        && r.species().equals(EstimateRow.ALL)
+                        && r.attribute() == attribute
+                        && r.basis() == Basis.PER_AREA)
+                .findFirst();
+        double achieved = row.map(EstimateRow::samplingErrorPercent).orElse(Double.NaN);
+        Verdict verdict = Verdict.UNKNOWN;
+        if (!Double.isNaN(achieved)) {
+            verdict = achieved <= settings.targetErrorPercent() ? Verdict.MET : Verdict.MISSED;
+        }
+        return new PlotsNeeded(attribute, achieved, plots.size(), smallest(attribute), verdict);
+    }
+
+    /** Plots needed with the variation seen; with strata, shared among them by area. */
+    private OptionalInt smallest(Attribute attribute) {
+        List<PlannedStratum> planned = new ArrayList<>();
+        for (StratumSample s : whole.samples(PlotValue.of(settings.plot(), attribute, stem -> true))) {
+            Moments m = Moments.of(s.values());
+            planned.add(new PlannedStratum(s.weight(), s.populationUnits(), m.mean(), m.sd()));
+        }
+        double mean = Moments.sum(
+                planned.stream().mapToDouble(p -> p.weight() * p.mean()).toArray());
+        double spread = planned.stream().mapToDouble(PlannedStratum::sd).sum();
+        if (!(mean > 0) || !(spread > 0)) {
+            return OptionalInt.empty();
+        }
+        if (planned.size() == 1) {
+            PlannedStratum only = planned.get(0);
+            return SampleSize.simpleRandom(
+                    100 * only.sd() / only.mean(),
+                    settings.targetErrorPercent(),
+                    settings.confidence(),
+                    only.populationUnits());
+        }
+        int[] units = Allocation.PROPORTIONAL.smallest(settings.targetErrorPercent(), settings.confidence(), planned);
+        return units == null
+                ? OptionalInt.empty()
+                : OptionalInt.of(java.util.Arrays.stream(units).sum());
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        List<String> single = whole.strataWithOnePlot();
+        if (!single.isEmpty()) {
+            notes.add("One plot only in " + String.join(", ", single)
+                    + ": one plot shows no variation, so there is no standard error for it nor for the whole stand.");
+        }
+        if (plots.size() < 10) {
+            notes.add("With " + plots.size() + " plots the standard error itself is known poorly.");
+        }
+        if (settings.finitePopulation() == FinitePopulation.CORRECT) {
+            notes.add(
+                    "Standard errors carry the finite population correction, which holds where plots tile the tract.");
+        }
+        return notes;
+    }
+}

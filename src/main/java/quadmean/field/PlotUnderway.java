@@ -1,0 +1,83 @@
+package quadmean.field;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import quadmean.design.ColumnRole;
+import quadmean.model.Plot;
+import quadmean.model.Rule;
+import quadmean.model.Tree;
+
+/** A plot while its rows come in. */
+final class PlotUnderway {
+    private final String id;
+    private final String stratum;
+    private final List<Tree> trees = new ArrayList<>();
+    private final Map<String, List<Row>> rowsByNumber = new HashMap<>();
+    private @Nullable Row emptyRow;
+
+    PlotUnderway(String id, String stratum) {
+        this.id = id;
+        this.stratum = stratum;
+    }
+
+    String stratum() {
+        return stratum;
+    }
+
+    void add(Tree tree) {
+        trees.add(tree);
+    }
+
+    boolean hasTrees() {
+        return !trees.isEmpty();
+    }
+
+    /** The row that noted the plot as empty, if there is one that counts. */
+    @Nullable
+    Row emptyRow() {
+        return emptyRow;
+    }
+
+    void noteEmpty(Row row, RowProblems problems) {
+        if (emptyRow != null) {
+            problems.add(
+                    Rule.ROW_REPEATED,
+                    ColumnRole.PLOT,
+                    "plot " + id + " is noted as empty on line " + emptyRow.line() + " already");
+            return;
+        }
+        emptyRow = row;
+    }
+
+    /** Finds exact copies and repeated numbers; trees without numbers cannot be told apart and are not compared. */
+    void checkRepeats(Row row, RowProblems problems) {
+        String number = row.text(ColumnRole.TREE);
+        if (number.isEmpty()) {
+            return;
+        }
+        List<Row> before = rowsByNumber.computeIfAbsent(number, k -> new ArrayList<>());
+        if (!before.isEmpty()) {
+            Row copy = before.stream()
+                    .filter(r -> r.fields().equals(row.fields()))
+                    .findFirst()
+                    .orElse(null);
+            String tree = id + "-" + number;
+            if (copy != null) {
+                problems.add(Rule.ROW_REPEATED, ColumnRole.TREE, tree + " is an exact copy of line " + copy.line());
+            } else {
+                problems.add(
+                        Rule.TREE_REPEATED,
+                        ColumnRole.TREE,
+                        tree + " stands on line " + before.get(0).line() + " as another tree");
+            }
+        }
+        before.add(row);
+    }
+
+    Plot plot() {
+        return new Plot(id, stratum, trees);
+    }
+}

@@ -1,0 +1,46 @@
+package quadmean.field;
+
+import java.util.List;
+import java.util.Map;
+import quadmean.design.ColumnRole;
+import quadmean.design.TallyFile;
+
+/**
+ * One data row of a tally.
+ *
+ * @param file the tally file
+ * @param line line on which the row starts, the header being line 1
+ * @param fields its fields as written
+ * @param position where each column in use stands
+ */
+record Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integer> position) {
+
+    /** The trimmed text of a column; empty if the tally does not have it. */
+    String text(ColumnRole role) {
+        Integer at = position.get(role);
+        return at == null || at >= fields.size() ? "" : fields.get(at).strip();
+    }
+
+    /** The name of a column as the header has it; the role's key if the tally does not have it. */
+    String column(ColumnRole role) {
+        var spec = file.columns().get(role);
+        return spec == null ? role.key() : spec.name();
+    }
+
+    String fileName() {
+        return file.path().getFileName().toString();
+    }
+
+    /** Whether the row notes a plot and nothing on it. */
+    boolean isEmptyPlot() {
+        return List.of(
+                        ColumnRole.SPECIES,
+                        ColumnRole.DBH,
+                        ColumnRole.HEIGHT,
+                        ColumnRole.TOP,
+                        ColumnRole.BASE,
+                        ColumnRole.DISTANCE)
+                .stream()
+                .allMatch(role -> text(role).isEmpty());
+    }
+}

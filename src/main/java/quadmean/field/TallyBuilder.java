@@ -1,0 +1,123 @@
+package quadmean.field;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import quadmean.design.ColumnRole;
+import quadmean.design.Design;
+import quadmean.model.Plot;
+import quadmean.model.Policy;
+import quadmean.model.Problem;
+import quadmean.model.Rule;
+import quadmean.model.Tally;
+
+/** Gathers plots, problems and the account of rows. */
+final class TallyBuilder {
+    private final Design design;
+    private final StratumFinder strata;
+    private final Map<String, PlotUnderway> plots = new LinkedHashMap<>();
+    private final List<Problem> problems = new ArrayList<>();
+    private long used;
+    private long dropped;
+
+    TallyBuilder(Design design, StratumFinder strata) {
+        this.design = design;
+        this.strata = strata;
+    }
+
+    /** A problem of a whole file. */
+    void problem(Problem problem) {
+        problems.add(problem);
+    }
+
+    /** Accounts for a row: out if a problem says so, else used. */
+    void account(RowProblems row) {
+        problems.addAll(row.list());
+        if (row.isOut()) {
+            dropped++;
+        } else {
+            used++;
+        }
+    }
+
+    /** The plot of a row, begun if it is new; notes a row that puts it in another stratum. */
+    PlotUnderway plot(Row row, String stratum, RowProblems problems) {
+        String id = row.text(ColumnRole.PLOT);
+        PlotUnderway plot = plots.computeIfAbsent(id, k -> new PlotUnderway(id, stratum));
+        if (!plot.stratum().equals(stratum)) {
+            problems.add(
+                    Rule.STRATUM_CHANGES,
+                    ColumnRole.STRATUM,
+                    "plot " + id + " was in stratum " + plot.stratum() + " before");
+        }
+        return plot;
+    }
+
+    Tally build() {
+        plots.values().forEach(this::checkEmptyRow);
+        List<Plot> finished =
+                new ArrayList<>(plots.values().stream().map(PlotUnderway::plot).toList());
+        finished.addAll(listedButAbsent());
+        checkStrata(finished);
+        return Tally.of(finished, used, dropped, problems);
+    }
+
+    private void checkEmptyRow(PlotUnderway plot) {
+        Row row = plot.emptyRow();
+        if (row == null || !plot.hasTrees()) {
+            return;
+        }
+        Policy policy = design.policy(Rule.EMPTY_PLOT_HAS_TREES);
+        String id = row.text(ColumnRole.PLOT);
+        problems.add(new Problem(
+                row.fileName(),
+                row.line(),
+                row.column(ColumnRole.PLOT),
+                id,
+                Rule.EMPTY_PLOT_HAS_TREES,
+                policy,
+                "plot " + id + " has trees on other rows"));
+        if (policy != Policy.KEEP) {
+            used--;
+            dropped++;
+        }
+    }
+
+    private List<Plot> listedButAbsent() {
+        List<Plot> added = new ArrayList<>();
+        Policy policy = design.policy(Rule.PLOT_NOT_IN_TALLY);
+        for (String id : new TreeSet<>(strata.listedPlots())) {
+            if (plots.containsKey(id) || design.tallies().isEmpty()) {
+                continue;
+            }
+            String then = policy == Policy.KEEP ? "; it counts as a plot without trees" : "";
+            problems.add(new Problem(
+                    design.file().getFileName().toString(),
+                    0,
+                    "plots",
+                    id,
+                    Rule.PLOT_NOT_IN_TALLY,
+                    policy,
+                    "plot " + id + " is listed but has no row" + then));
+            if (policy == Policy.KEEP) {
+                added.add(new Plot(id, strata.stratumOf(id), List.of()));
+            }
+        }
+        return added;
+    }
+
+    private void checkStrata(List<Plot> finished) {
+        design.stratumList().stream()
+                .filter(s -> finished.stream().noneMatch(p -> p.stratum().equals(s.code())))
+                .forEach(s -> problems.add(new Problem(
+                        design.file().getFileName().toString(),
+                        0,
+                        "stratum",
+                        s.code(),
+                        Rule.STRATUM_WITHOUT_PLOTS,
+                        Policy.REFUSE,
+                        "no plot of the tally lies in stratum " + s.code())));
+    }
+}

@@ -1,0 +1,78 @@
+package quadmean.field;
+
+import java.io.IOException;
+import org.jspecify.annotations.Nullable;
+import quadmean.design.ColumnRole;
+import quadmean.design.Design;
+import quadmean.design.TallyFile;
+import quadmean.model.Rule;
+import quadmean.model.Tally;
+import quadmean.model.Tree;
+
+/** Reads the tally files of a design, row by row, and holds each row to the rules. */
+public final class TallyReader {
+    private final Design design;
+    private final TreeReader trees;
+    private final StratumFinder strata;
+    private final TallyBuilder builder;
+
+    private TallyReader(Design design) {
+        this.design = design;
+        this.trees = new TreeReader(design);
+        this.strata = new StratumFinder(design);
+        this.builder = new TallyBuilder(design, strata);
+    }
+
+    /**
+     * Reads all tally files.
+     *
+     * @return plots, the account of rows, and every problem; {@link Tally#isRefused} says whether to go on
+     * @throws IOException if a file is missing or cannot be read
+     */
+    public static Tally read(Design design) throws IOException {
+        TallyReader reader = new TallyReader(design);
+        for (TallyFile file : design.tallies()) {
+            new CsvRows(file, reader.builder::problem).forEach(reader::row);
+        }
+        return reader.builder.build();
+    }
+
+    /** Every problem of the row is noted, also where the first one puts it out already. */
+    private void row(Row row) {
+        RowProblems problems = new RowProblems(design, row);
+        if (row.position().isEmpty()) {
+            String text = String.join(String.valueOf(row.file().separator()), row.fields());
+            problems.add(
+                    Rule.ROW_LENGTH, "", text, "the row has " + row.fields().size() + " fields");
+        } else {
+            PlotUnderway plot = place(row, problems);
+            if (row.isEmptyPlot()) {
+                if (plot != null && !problems.isOut()) {
+                    plot.noteEmpty(row, problems);
+                }
+            } else {
+                tree(row, plot, problems);
+            }
+        }
+        builder.account(problems);
+    }
+
+    private @Nullable PlotUnderway place(Row row, RowProblems problems) {
+        if (row.text(ColumnRole.PLOT).isEmpty()) {
+            problems.add(Rule.PLOT_MISSING, ColumnRole.PLOT, "the row names no plot");
+            return null;
+        }
+        String stratum = strata.find(row, problems).orElse("");
+        return problems.isOut() ? null : builder.plot(row, stratum, problems);
+    }
+
+    private void tree(Row row, @Nullable PlotUnderway plot, RowProblems problems) {
+        if (plot != null) {
+            plot.checkRepeats(row, problems);
+        }
+        Tree tree = trees.read(row, problems);
+        if (plot != null && tree != null) {
+            plot.add(tree);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package quadmean.field;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import quadmean.design.ColumnRole;
+import quadmean.design.ColumnSpec;
+import quadmean.design.Design;
+import quadmean.design.Nearest;
+import quadmean.model.FieldHeight;
+import quadmean.model.PlotDesign;
+import quadmean.model.Rule;
+import quadmean.model.Tree;
+import quadmean.units.Unit;
+
+/** The tree of a row, with every problem the row has. */
+final class TreeReader {
+    /** No tree is thicker (from memory). */
+    private static final double THICKEST_CM = 1_200;
+
+    private final Design design;
+    private final Map<String, String> recodes = new HashMap<>();
+    private final HeightReader heights;
+    private final double minDbhCm;
+
+    TreeReader(Design design) {
+        this.design = design;
+        this.heights = new HeightReader(design);
+        this.minDbhCm = design.plot() instanceof PlotDesign.Nested nested
+                ? nested.rings().get(0).minDbhCm()
+                : 0;
+        design.species().values().forEach(s -> s.recodeFrom().forEach(from -> recodes.put(from, s.code())));
+    }
+
+    /** The tree; null if the row cannot be used, which the problems then say. */
+    @Nullable
+    Tree read(Row row, RowProblems problems) {
+        String species = species(row, problems);
+        double dbhCm = dbhCm(row, problems);
+        FieldHeight height = heights.read(row, problems);
+        if (problems.isOut()) {
+            return null;
+        }
+        return new Tree(
+                row.fileName(),
+                row.line(),
+                row.text(ColumnRole.PLOT),
+                row.text(ColumnRole.TREE),
+                species,
+                dbhCm,
+                height);
+    }
+
+    private String species(Row row, RowProblems problems) {
+        String written = row.text(ColumnRole.SPECIES);
+        if (written.isEmpty()) {
+            problems.add(Rule.SPECIES_MISSING, ColumnRole.SPECIES, "the tree has no species");
+            return written;
+        }
+        String recoded = recodes.get(written);
+        if (recoded != null) {
+            problems.add(Rule.SPECIES_RECODED, ColumnRole.SPECIES, written + " is taken as " + recoded);
+            return recoded;
+        }
+        if (!design.species().isEmpty() && !design.species().containsKey(written)) {
+            String hint = Nearest.to(written, design.species().keySet())
+                    .map(s -> "; did you mean " + s + "?")
+                    .orElse("");
+            problems.add(
+                    Rule.SPECIES_UNKNOWN,
+                    ColumnRole.SPECIES,
+                    "species \"" + written + "\" is not in the design" + hint);
+        }
+        return written;
+    }
+
+    private double dbhCm(Row row, RowProblems problems) {
+        if (row.text(ColumnRole.DBH).isEmpty()) {
+            problems.add(Rule.DBH_MISSING, ColumnRole.DBH, "the tree has no dbh");
+            return Double.NaN;
+        }
+        OptionalDouble written = Numbers.read(row, ColumnRole.DBH, problems);
+        if (written.isEmpty()) {
+            return Double.NaN;
+        }
+        ColumnSpec spec = row.file().columns().get(ColumnRole.DBH);
+        Unit unit = spec == null || spec.unit() == null ? Unit.CENTIMETRE : spec.unit();
+        double dbhCm = unit.convert(written.getAsDouble(), Unit.CENTIMETRE);
+        if (!(dbhCm > 0 && dbhCm < THICKEST_CM)) {
+            problems.add(
+                    Rule.DBH_IMPOSSIBLE,
+                    ColumnRole.DBH,
+                    row.text(ColumnRole.DBH) + " " + unit.symbol() + " is no dbh of a tree");
+        } else if (dbhCm < minDbhCm) {
+            problems.add(
+                    Rule.DBH_BELOW_MINIMUM,
+                    ColumnRole.DBH,
+                    String.format(
+                            Locale.ROOT,
+                            "the smallest dbh counted is %.1f %s",
+                            Unit.CENTIMETRE.convert(minDbhCm, unit),
+                            unit.symbol()));
+        }
+        return dbhCm;
+    }
+}
