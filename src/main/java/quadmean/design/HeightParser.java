@@ -8,7 +8,7 @@ final class HeightParser {
     private static final double DEFAULT_MIN_HEIGHTS = 10;
 
     /** In robust standard deviations; common practice, no source. */
-    private static final double DEFAULT_OFF_CURVE = 5;
+    private static final double DEFAULT_OFF_CURVE = 4;
 
     private HeightParser() {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import quadmean.model.Tree;
 
@@ -14,6 +15,9 @@ import quadmean.model.Tree;
 public final class HeightScreen {
     private static final double MAD_TO_SD = 1.4826;
     private static final int MAX_ROUNDS = 20;
+
+    /** Heights are not taken finer than this (m), so that heights on a perfect curve are not off it by a rounding. */
+    private static final double FINEST_M = 0.1;
 
     private HeightScreen() {}
 
@@ -27,24 +31,25 @@ public final class HeightScreen {
     public record Outlier(Tree tree, double expectedM, double deviations) {}
 
     /**
-     * The heights off the curve. Curves are fitted again without them until no further one is found, so that a wild
-     * height cannot hide behind the curve that it bent.
+     * The heights off the curve. Those far off the pooled curve are suspects first, so that a wild height cannot hide
+     * behind the curve of its own species that it bent; curves are then fitted without the suspects until no further one
+     * is found.
      */
     public static List<Outlier> find(List<Tree> trees, HeightSettings settings) {
+        HeightSettings pooledOnly = new HeightSettings(
+                settings.units(), settings.breastHeight(), Map.of(), Integer.MAX_VALUE, settings.offCurve());
+        List<Outlier> found = outliers(trees, CurveTable.fit(trees, pooledOnly), settings);
         Set<Tree> suspects = new HashSet<>();
-        List<Outlier> found = List.of();
-        for (int round = 0; round < MAX_ROUNDS; round++) {
-            CurveTable curves = CurveTable.fit(
-                    trees.stream()
-                            .map(t -> suspects.contains(t) ? t.withoutHeight() : t)
-                            .toList(),
-                    settings);
-            found = outliers(trees, curves, settings);
-            boolean settled = !suspects.addAll(found.stream().map(Outlier::tree).toList());
-            if (settled) {
-                break;
-            }
-        }
+        int round = 0;
+        do {
+            suspects.addAll(found.stream().map(Outlier::tree).toList());
+            List<Tree> trusted = trees.stream()
+                    .map(t -> suspects.contains(t) ? t.withoutHeight() : t)
+                    .toList();
+            found = outliers(trees, CurveTable.fit(trusted, settings), settings);
+            round++;
+        } while (round < MAX_ROUNDS
+                && !suspects.containsAll(found.stream().map(Outlier::tree).toList()));
         return found;
     }
 
@@ -59,7 +64,7 @@ public final class HeightScreen {
             List<Tree> peers = CurveChoice.measured(trees).stream()
                     .filter(t -> pooled || t.species().equals(species.species()))
                     .toList();
-            double scale = MAD_TO_SD * medianAbsolute(residuals(peers, curve));
+            double scale = Math.max(FINEST_M, MAD_TO_SD * medianAbsolute(residuals(peers, curve)));
             for (Tree tree : peers) {
                 double expected = curve.heightMetres(tree.dbhCm());
                 double off = Math.abs(CurveChoice.height(tree).metres() - expected) / scale;

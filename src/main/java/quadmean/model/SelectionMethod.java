@@ -28,6 +28,11 @@ public enum SelectionMethod {
         return label;
     }
 
+    /** Whether plots lie on a grid, so that the error is estimated as if they were random. */
+    public boolean isSystematic() {
+        return this == SYSTEMATIC || this == STRATIFIED_SYSTEMATIC;
+    }
+
     /** Whether plots were allotted to strata beforehand. */
     public boolean isStratified() {
         return this == STRATIFIED || this == STRATIFIED_SYSTEMATIC;

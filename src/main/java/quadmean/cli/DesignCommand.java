@@ -1,0 +1,127 @@
+package quadmean.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import quadmean.design.Design;
+import quadmean.design.DesignReader;
+import quadmean.design.DesignReading;
+import quadmean.design.TallyFile;
+import quadmean.model.Problem;
+import quadmean.report.Content;
+import quadmean.report.InputOverwriteException;
+import quadmean.report.OutputFolder;
+import quadmean.report.ProblemsCsv;
+
+/** What all commands on a design share: reading it, refusing it, writing results. */
+@Command(mixinStandardHelpOptions = true, sortOptions = false)
+abstract class DesignCommand implements Callable<Integer> {
+    private static final String PROBLEMS = "problems.csv";
+
+    @Parameters(paramLabel = "DESIGN", description = "The design file, such as designs/demo.toml.")
+    private Path designFile;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "DIR",
+            description = "Folder for the results. Default: out/ and the name of the design.")
+    private @Nullable Path out;
+
+    @Spec
+    private CommandSpec spec;
+
+    /** Does the work on a design that is in order. */
+    abstract ExitCode run(Design design) throws IOException;
+
+    @Override
+    public final Integer call() throws IOException {
+        if (!Files.isRegularFile(designFile)) {
+            throw new CommandException(
+                    ExitCode.USAGE, "there is no design file " + designFile + "; designs/README.md tells how to write one");
+        }
+        DesignReading reading = DesignReader.read(designFile);
+        Design design = reading.design();
+        if (design == null) {
+            return refuse(reading.problems(), List.of(designFile)).code();
+        }
+        List<Path> missing = design.tallies().stream()
+                .map(TallyFile::path)
+                .filter(Files::notExists)
+                .toList();
+        if (!missing.isEmpty()) {
+            throw new CommandException(
+                    ExitCode.USAGE, "the design names tally files that are not there: " + join(missing));
+        }
+        try {
+            return run(design).code();
+        } catch (AccessDeniedException e) {
+            throw new CommandException(ExitCode.USAGE, "this file cannot be read: " + e.getFile());
+        }
+    }
+
+    /** Lists the problems, writes them, and refuses. */
+    final ExitCode refuse(List<Problem> problems, List<Path> inputs) {
+        ProblemPrinter.print(err(), problems);
+        List<Path> written = write(new LinkedHashMap<>(Map.of(PROBLEMS, ProblemsCsv.of(problems))), inputs);
+        err().println("Refused. Nothing was estimated; all problems are in " + written.get(0) + ".");
+        if (Files.exists(folder().resolve("report.html"))) {
+            err().println("The other files in " + folder() + " are from an earlier run.");
+        }
+        return ExitCode.REFUSED;
+    }
+
+    /** Writes the results of a design into the output folder. */
+    final List<Path> write(Design design, Map<String, Content> files) {
+        return write(files, inputs(design));
+    }
+
+    private List<Path> write(Map<String, Content> files, List<Path> inputs) {
+        try {
+            return OutputFolder.write(folder(), inputs, files);
+        } catch (InputOverwriteException e) {
+            throw new CommandException(ExitCode.USAGE, e.getMessage() + "; name another folder with --out");
+        } catch (IOException e) {
+            throw new CommandException(
+                    ExitCode.CANNOT_WRITE, "the results cannot be written to " + folder() + ": " + e);
+        }
+    }
+
+    static List<Path> inputs(Design design) {
+        List<Path> inputs = new ArrayList<>(List.of(design.file()));
+        design.tallies().forEach(t -> inputs.add(t.path()));
+        return inputs;
+    }
+
+    final Path folder() {
+        if (out != null) {
+            return out;
+        }
+        String name = designFile.getFileName().toString();
+        return Path.of("out", name.endsWith(".toml") ? name.substring(0, name.length() - 5) : name);
+    }
+
+    final PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    final PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+
+    private static String join(List<Path> paths) {
+        return String.join(", ", paths.stream().map(Path::toString).toList());
+    }
+}

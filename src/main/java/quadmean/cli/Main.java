@@ -1,0 +1,81 @@
+package quadmean.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program {@code quadmean}. */
+@Command(
+        name = "quadmean",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        subcommands = {PlanCommand.class, CheckCommand.class, EstimateCommand.class},
+        sortOptions = false,
+        description = "Plans a timber cruise, turns field readings into heights, fills the heights nobody measured,"
+                + " and reports what stands on the ground with its sampling error.",
+        footer = {
+            "",
+            "Examples:",
+            "  quadmean plan     designs/demo.toml     how many plots the target takes",
+            "  quadmean check    designs/demo.toml     what is wrong with the tally",
+            "  quadmean estimate designs/demo.toml     report in out/demo/report.html",
+            "",
+            "Exit codes: 0 done; 1 input refused, problems listed; 2 wrong usage or a named file is missing;",
+            "70 a defect in the program; 74 the results cannot be written.",
+            "",
+            "An estimate is no appraisal and no scale."
+        })
+public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    private Main() {}
+
+    /** Runs the program and exits with its code. */
+    public static void main(String[] args) {
+        System.setProperty("java.awt.headless", "true");
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = run(out, err, args);
+        if (code != ExitCode.DONE.code()) {
+            System.exit(code);
+        }
+    }
+
+    /**
+     * Runs the program without exiting.
+     *
+     * @param out takes what the user asked for
+     * @param err takes problems and progress
+     * @return exit code
+     */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return new CommandLine(new Main())
+                .setOut(out)
+                .setErr(err)
+                .setExecutionExceptionHandler((e, command, result) -> explain(e, err))
+                .execute(args);
+    }
+
+    private static int explain(Exception e, PrintWriter err) {
+        if (e instanceof CommandException c) {
+            err.println("quadmean: " + c.getMessage());
+            return c.exitCode().code();
+        }
+        err.println("quadmean: a defect in the program, not in your data: " + e);
+        StackTraceElement[] trace = e.getStackTrace();
+        if (trace.length > 0) {
+            err.println("Please report this line with the design and the tally: " + trace[0]);
+        }
+        return ExitCode.DEFECT.code();
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "name a command: plan, check or estimate");
+    }
+}

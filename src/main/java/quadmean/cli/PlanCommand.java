@@ -1,0 +1,158 @@
+package quadmean.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import quadmean.cruise.Cruise;
+import quadmean.cruise.CruiseResult;
+import quadmean.cruise.CruiseRun;
+import quadmean.design.Design;
+import quadmean.design.PlanSettings.Pilot;
+import quadmean.design.StratumEntry;
+import quadmean.estimate.EstimateRow;
+import quadmean.model.Policy;
+import quadmean.model.Problem;
+import quadmean.model.Rule;
+import quadmean.plan.CruisePlan;
+import quadmean.plan.PlanOption;
+import quadmean.plan.Planner;
+import quadmean.plan.StratumOutlook;
+import quadmean.report.PlanOutputs;
+import quadmean.units.Basis;
+
+/** {@code quadmean plan}: how many plots the target takes. */
+@Command(
+        name = "plan",
+        description = "Works out how many plots reach the target error, and how they are shared among strata.",
+        footer = {
+            "",
+            "Writes plan.json and plan.csv. The variation comes from [plan] cv, from expected_mean and expected_cv of",
+            "each stratum, or with [plan] pilot = \"tally\" from the tally. Example:",
+            "  quadmean plan designs/demo.toml"
+        })
+final class PlanCommand extends DesignCommand {
+    @Override
+    ExitCode run(Design design) throws IOException {
+        List<StratumOutlook> outlook;
+        String variation;
+        if (design.plan().pilot() == Pilot.TALLY) {
+            TallyNeeded.check(design, "plan");
+            CruiseRun run = Cruise.run(design);
+            CruiseResult result = run.result();
+            if (result == null) {
+                return refuse(run.tally().problems(), inputs(design));
+            }
+            ProblemPrinter.print(err(), run.tally().problems());
+            variation = "from the pilot tally of " + run.tally().plots().size() + " plots";
+            outlook = fromPilot(design, result);
+        } else {
+            variation = "as stated in the design";
+            outlook = fromDesign(design);
+        }
+        Optional<StratumOutlook> unusable = outlook.stream()
+                .filter(s -> !(s.mean() > 0) || !(s.cvPercent() > 0))
+                .findFirst();
+        if (outlook.isEmpty() || unusable.isPresent()) {
+            return refuse(List.of(unknownVariation(design, unusable)), inputs(design));
+        }
+        CruisePlan plan = Planner.plan(design, variation, outlook);
+        print(design, plan);
+        for (Path p : write(design, PlanOutputs.of(design, plan))) {
+            out().println("Written: " + p);
+        }
+        return ExitCode.DONE;
+    }
+
+    private static List<StratumOutlook> fromPilot(Design design, CruiseResult result) {
+        List<StratumOutlook> outlook = new ArrayList<>();
+        boolean single = design.strata().size() == 1;
+        for (StratumEntry entry : design.strata()) {
+            String code = entry.stratum().code();
+            result.estimate()
+                    .row(
+                            single ? EstimateRow.ALL : code,
+                            EstimateRow.ALL,
+                            design.targetAttribute(),
+                            Basis.PER_AREA)
+                    .ifPresent(r -> outlook.add(
+                            new StratumOutlook(code, entry.stratum().areaHa(), r.mean(), r.cvPercent())));
+        }
+        return outlook;
+    }
+
+    /** One stand-wide CV, or the expectations of each stratum; empty if the design says too little. */
+    private static List<StratumOutlook> fromDesign(Design design) {
+        if (design.plan().cvPercent().isPresent() && design.strata().size() == 1) {
+            StratumEntry only = design.strata().get(0);
+            return List.of(new StratumOutlook(
+                    only.stratum().code(),
+                    only.stratum().areaHa(),
+                    only.expectedMean().orElse(1),
+                    design.plan().cvPercent().getAsDouble()));
+        }
+        List<StratumOutlook> outlook = new ArrayList<>();
+        for (StratumEntry entry : design.strata()) {
+            if (entry.expectedMean().isEmpty() || entry.expectedCvPercent().isEmpty()) {
+                return List.of();
+            }
+            outlook.add(new StratumOutlook(
+                    entry.stratum().code(),
+                    entry.stratum().areaHa(),
+                    entry.expectedMean().getAsDouble(),
+                    entry.expectedCvPercent().getAsDouble()));
+        }
+        return outlook;
+    }
+
+    private static Problem unknownVariation(Design design, Optional<StratumOutlook> unusable) {
+        String detail = unusable.map(s -> "the pilot shows no variation in stratum " + s.code()
+                        + " (it takes two plots that differ)")
+                .orElse(
+                        design.strata().size() == 1
+                                ? "the variation between plots is not known: give plan.cv, or plan.pilot = \"tally\""
+                                : "the variation between plots is not known: give each stratum expected_mean and"
+                                        + " expected_cv, or plan.pilot = \"tally\"");
+        return new Problem(
+                design.file().getFileName().toString(), 0, "plan", "", Rule.DESIGN_MISSING, Policy.REFUSE, detail);
+    }
+
+    private void print(Design design, CruisePlan plan) {
+        out().printf(
+                Locale.ROOT,
+                "%s: target %.4g %% of the %s at %.4g %% confidence; variation %s%n",
+                design.name(),
+                plan.targetErrorPercent(),
+                design.targetAttribute().label(),
+                100 * plan.confidence(),
+                plan.variation());
+        for (PlanOption option : plan.options()) {
+            if (!option.isReachable()) {
+                out().println("  " + option.name() + ": no number of plots reaches the target");
+                continue;
+            }
+            out().printf(
+                    Locale.ROOT,
+                    "  %s: %d plots%s, expected error %.2f %%%n",
+                    option.name(),
+                    option.total(),
+                    shares(plan, option),
+                    option.expectedErrorPercent());
+        }
+        plan.notes().forEach(n -> out().println("  " + n));
+    }
+
+    private static String shares(CruisePlan plan, PlanOption option) {
+        if (plan.outlook().size() == 1) {
+            return "";
+        }
+        List<String> parts = new ArrayList<>();
+        for (int i = 0; i < plan.outlook().size(); i++) {
+            parts.add(plan.outlook().get(i).code() + " " + option.plots().get(i));
+        }
+        return " (" + String.join(", ", parts) + ")";
+    }
+}
