@@ -61,6 +61,7 @@ final class Drawing {
                 .setPlotGridLinesStroke(new BasicStroke(1f))
                 .setErrorBarsColor(INK)
                 .setyAxisTickLabelsFormattingFunction(Drawing::tick)
+                .setAxisTickPadding(7)
                 .setPlotMargin(0)
                 .setAxisTitlePadding(8);
         styler.setChartBackgroundColor(Color.WHITE)
@@ -72,7 +73,8 @@ final class Drawing {
                 .setPlotContentSize(0.96)
                 .setLegendFont(font)
                 .setLegendBorderColor(Color.WHITE)
-                .setLegendPadding(6)
+                .setLegendPadding(12)
+                .setLegendSeriesLineLength(22)
                 .setLegendPosition(Styler.LegendPosition.OutsideS)
                 .setLegendLayout(Styler.LegendLayout.Horizontal);
     }

@@ -69,8 +69,9 @@ final class EstimateChart {
         }
         String id = "estimate-by-" + by;
         String limits = Wording.confidence(result.estimate().confidence()) + " confidence limits";
+        String unknown = rows.stream().allMatch(r -> Double.isFinite(r.upper())) ? "" : " (no whisker: limits unknown)";
         String title = Wording.capital(Wording.perArea(attribute, units)) + " by " + by + ". Bar: estimate; whisker: "
-                + limits + "." + Wording.volumeRemark(result);
+                + limits + unknown + "." + Wording.volumeRemark(result);
         String alt = "Bars of " + Wording.perArea(attribute, units) + " for " + by + " " + String.join(", ", labels)
                 + ", with " + limits + " as whiskers. The table by " + by + " has the numbers.";
         return new Picture(id, title, alt, Drawing.svg(chart, id));
