@@ -1,0 +1,98 @@
+package quadmean.chart;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import org.knowm.xchart.CategoryChart;
+import org.knowm.xchart.CategoryChartBuilder;
+import org.knowm.xchart.VectorGraphicsEncoder;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.internal.chartpart.Chart;
+import org.knowm.xchart.style.AxesChartStyler;
+import org.knowm.xchart.style.Styler;
+
+/** The look that all charts share, and their way to SVG. */
+final class Drawing {
+    static final Color INK = new Color(0x222B26);
+    private static final Color GRID = new Color(0xDFE4E0);
+    private static final int WIDTH = 600;
+    private static final int HEIGHT = 420;
+    private static final int FONT = 15;
+
+    private Drawing() {}
+
+    static XYChart xy(String xTitle, String yTitle) {
+        XYChart chart = new XYChartBuilder()
+                .width(WIDTH)
+                .height(HEIGHT)
+                .xAxisTitle(xTitle)
+                .yAxisTitle(yTitle)
+                .build();
+        dress(chart.getStyler());
+        return chart;
+    }
+
+    static CategoryChart bars(String xTitle, String yTitle) {
+        CategoryChart chart = new CategoryChartBuilder()
+                .width(WIDTH)
+                .height(HEIGHT)
+                .xAxisTitle(xTitle)
+                .yAxisTitle(yTitle)
+                .build();
+        dress(chart.getStyler());
+        chart.getStyler().setYAxisMin(0.0).setPlotGridVerticalLinesVisible(false);
+        return chart;
+    }
+
+    private static void dress(AxesChartStyler styler) {
+        Font font = new Font(Font.SANS_SERIF, Font.PLAIN, FONT);
+        styler.setLocale(Locale.ROOT)
+                .setAxisTitleFont(font)
+                .setAxisTickLabelsFont(font)
+                .setAxisTickLabelsColor(INK)
+                .setAxisTickMarksColor(INK)
+                .setPlotGridLinesColor(GRID)
+                .setPlotGridLinesStroke(new BasicStroke(1f))
+                .setErrorBarsColor(INK)
+                .setyAxisTickLabelsFormattingFunction(Drawing::tick)
+                .setAxisTickPadding(7)
+                .setPlotMargin(0)
+                .setAxisTitlePadding(8);
+        styler.setChartBackgroundColor(Color.WHITE)
+                .setPlotBackgroundColor(Color.WHITE)
+                .setPlotBorderVisible(false)
+                .setChartFontColor(INK)
+                .setChartTitleVisible(false)
+                .setChartPadding(10)
+                .setPlotContentSize(0.96)
+                .setLegendFont(font)
+                .setLegendBorderColor(Color.WHITE)
+                .setLegendPadding(12)
+                .setLegendSeriesLineLength(22)
+                .setLegendPosition(Styler.LegendPosition.OutsideS)
+                .setLegendLayout(Styler.LegendLayout.Horizontal);
+    }
+
+    /** A tick label with commas between thousands. */
+    static String tick(double value) {
+        String plain = Wording.plain(value);
+        return Math.abs(value) >= 1000 ? String.format(Locale.ROOT, "%,d", Math.round(value)) : plain;
+    }
+
+    /** Draws a chart as an {@code svg} element whose ids start with a prefix. */
+    static String svg(Chart<?, ?> chart, String prefix) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            VectorGraphicsEncoder.saveVectorGraphic(chart, out, VectorGraphicsEncoder.VectorGraphicsFormat.SVG);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return Svg.inline(out.toString(StandardCharsets.UTF_8), prefix);
+    }
+}

@@ -1,0 +1,96 @@
+package quadmean.chart;
+
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Function;
+import org.knowm.xchart.CategoryChart;
+import org.knowm.xchart.CategorySeries;
+import quadmean.cruise.CruiseResult;
+import quadmean.estimate.EstimateRow;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
+import quadmean.units.UnitSystem;
+
+/** The target attribute by species, and by stratum where there are several, with confidence limits. */
+final class EstimateChart {
+    private static final Color STRATUM = new Color(0x5F7A6B);
+    private static final int LEVEL_LABELS = 7;
+    private static final int LONGEST_LABEL = 14;
+
+    private EstimateChart() {}
+
+    static List<Picture> pictures(CruiseResult result, SpeciesColours colours) {
+        List<Picture> pictures = new ArrayList<>();
+        List<EstimateRow> species = rows(result).stream()
+                .filter(r -> r.stratum().equals(EstimateRow.ALL) && !r.species().equals(EstimateRow.ALL))
+                .toList();
+        if (!species.isEmpty()) {
+            pictures.add(picture(result, species, "species", EstimateRow::species, r -> colours.colour(r.species())));
+        }
+        List<EstimateRow> strata = rows(result).stream()
+                .filter(r -> !r.stratum().equals(EstimateRow.ALL) && r.species().equals(EstimateRow.ALL))
+                .toList();
+        if (result.design().strata().size() > 1 && !strata.isEmpty()) {
+            pictures.add(picture(result, strata, "stratum", EstimateRow::stratum, r -> STRATUM));
+        }
+        return pictures;
+    }
+
+    /** The rows of the target attribute that have an estimate. */
+    private static List<EstimateRow> rows(CruiseResult result) {
+        Attribute attribute = result.design().targetAttribute();
+        Basis basis = Wording.comparable(attribute);
+        return result.estimate().rows().stream()
+                .filter(r -> r.attribute() == attribute && r.basis() == basis && Double.isFinite(r.mean()))
+                .toList();
+    }
+
+    private static Picture picture(
+            CruiseResult result,
+            List<EstimateRow> rows,
+            String by,
+            Function<EstimateRow, String> label,
+            Function<EstimateRow, Color> colour) {
+        UnitSystem units = result.design().units();
+        Attribute attribute = result.design().targetAttribute();
+        List<String> labels = distinct(rows.stream().map(label).toList());
+        CategoryChart chart = Drawing.bars(Wording.capital(by), Wording.axis(attribute, units));
+        chart.getStyler().setOverlapped(true).setLegendVisible(false);
+        chart.getStyler().setAvailableSpaceFill(Math.min(0.7, 0.12 * rows.size()));
+        chart.getStyler().setXAxisLabelRotation(labels.size() > LEVEL_LABELS ? 60 : 0);
+        for (int i = 0; i < rows.size(); i++) {
+            EstimateRow row = rows.get(i);
+            List<Double> means = alone(i, rows.size(), row.in(units, row.mean()));
+            List<Double> halves = alone(i, rows.size(), row.in(units, row.upper() - row.mean()));
+            CategorySeries series = chart.addSeries("bar " + i, labels, means, halves);
+            series.setFillColor(colour.apply(row));
+        }
+        String id = "estimate-by-" + by;
+        String limits = Wording.confidence(result.estimate().confidence()) + " confidence limits";
+        String unknown = rows.stream().allMatch(r -> Double.isFinite(r.upper())) ? "" : " (no whisker: limits unknown)";
+        String title = Wording.capital(Wording.perArea(attribute, units)) + " by " + by + ". Bar: estimate; whisker: "
+                + limits + unknown + "." + Wording.volumeRemark(result);
+        String alt = "Bars of " + Wording.perArea(attribute, units) + " for " + by + " " + String.join(", ", labels)
+                + ", with " + limits + " as whiskers. The table by " + by + " has the numbers.";
+        return new Picture(id, title, alt, Drawing.svg(chart, id));
+    }
+
+    /** One value at its place, the rest unknown, so that each bar can have a colour of its own. */
+    private static List<Double> alone(int at, int size, double value) {
+        List<Double> values = new ArrayList<>(Collections.nCopies(size, Double.NaN));
+        values.set(at, value);
+        return values;
+    }
+
+    /** Labels short enough to stand side by side, and still distinct. */
+    private static List<String> distinct(List<String> labels) {
+        List<String> result = new ArrayList<>();
+        for (String label : labels) {
+            String cut = label.length() > LONGEST_LABEL ? label.substring(0, LONGEST_LABEL - 1) + "…" : label;
+            result.add(result.contains(cut) ? cut + " (" + (result.size() + 1) + ")" : cut);
+        }
+        return result;
+    }
+}

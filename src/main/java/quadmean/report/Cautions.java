@@ -1,0 +1,47 @@
+package quadmean.report;
+
+import java.util.List;
+
+/** What can hurt people in this work, and what the report must not be taken for. */
+final class Cautions {
+    private static final List<String> SAFETY = List.of(
+            "Look up before you stop at a plot: dead tops, hung limbs, snags and leaning trees come down without warning."
+                    + " Measure from outside their reach, or leave the tree and note why.",
+            "Stay out of the stand in strong wind, lightning, heavy snow or ice on the crowns, and after fire or flood"
+                    + " until someone who knows has judged it.",
+            "On steep, wet or loose ground choose the safe way over the straight line. A plot that cannot be reached in"
+                    + " safety is noted as such, never moved to where walking is easy.",
+            "Do not work alone where you can help it. Leave your route and return time with someone, agree on check-in"
+                    + " times and on what happens when one is missed; carry first aid and a means of calling that works"
+                    + " there.",
+            "Wear head, eye and foot protection. Know the season's hazards: heat and cold, stinging insects, ticks,"
+                    + " large animals, hunting.",
+            "More plots mean more days in the woods. Plan them for daylight and weather.");
+
+    private static final List<String> LIMITS = List.of(
+            "An estimate is no appraisal and no scale: it says what probably stands, not what it is worth, and not what a"
+                    + " mill will measure.",
+            "It is a sample's answer. Limits cover the chance of where plots fell; they do not cover wrong boundaries or"
+                    + " areas, missed or double-counted trees, misread instruments, wrong species, hidden defect, or"
+                    + " equations made for other trees.",
+            "It speaks of the day of the cruise. Growth, death, theft, storm and cutting since are not in it.",
+            "Where local rules ask for a licensed or registered forester, surveyor or appraiser, their judgement and those"
+                    + " rules come before this report.");
+
+    private Cautions() {}
+
+    static String markup() {
+        Html html = new Html().section("limits", "What this estimate is not");
+        list(html, LIMITS);
+        html.endSection().section("safety", "Safety in the woods");
+        html.element("p", "These cautions are no training. Local safety codes and your employer's rules come first.");
+        list(html, SAFETY);
+        return html.endSection().toString();
+    }
+
+    private static void list(Html html, List<String> items) {
+        html.raw("<ul>\n");
+        items.forEach(item -> html.element("li", item));
+        html.raw("</ul>\n");
+    }
+}

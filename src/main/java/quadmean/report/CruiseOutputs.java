@@ -1,0 +1,23 @@
+package quadmean.report;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import quadmean.cruise.CruiseResult;
+
+/** The files that a cruise is reported in. */
+public final class CruiseOutputs {
+    private CruiseOutputs() {}
+
+    /** Content by file name, the page for people first. */
+    public static Map<String, Content> of(CruiseResult result) {
+        Map<String, Content> files = new LinkedHashMap<>();
+        files.put("report.html", HtmlReport.of(result));
+        files.put("estimate.json", EstimateJson.of(result));
+        files.put("estimates.csv", EstimatesCsv.of(result));
+        files.put("trees.csv", TreesCsv.of(result));
+        files.put("curves.csv", CurvesCsv.of(result));
+        files.put("diameters.csv", DiametersCsv.of(result));
+        files.put("problems.csv", ProblemsCsv.of(result.tally().problems()));
+        return files;
+    }
+}

@@ -1,0 +1,128 @@
+package quadmean.report;
+
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import quadmean.cruise.CruiseResult;
+import quadmean.estimate.EstimateRow;
+import quadmean.estimate.PlotsNeeded;
+import quadmean.model.RowCount;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
+import quadmean.units.UnitSystem;
+
+/** The machine-readable result: every number of the report, unrounded. */
+public final class EstimateJson {
+    /** Version of the layout; it changes when a reader of the old one would go wrong. */
+    static final int SCHEMA_VERSION = 1;
+
+    private EstimateJson() {}
+
+    /** The result as a JSON document in UTF-8. What cannot be computed is null, with a reason beside it. */
+    public static Content of(CruiseResult result) {
+        ObjectNode root = tree(result);
+        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
+        return out -> out.write(
+                (new ObjectMapper().writer(printer).writeValueAsString(root) + "\n").getBytes(StandardCharsets.UTF_8));
+    }
+
+    static ObjectNode tree(CruiseResult result) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("schemaVersion", SCHEMA_VERSION);
+        root.set("design", JsonInputs.design(result));
+        root.put("seed", result.design().seed());
+        root.put("confidence", result.estimate().confidence());
+        root.set("target", target(result));
+        root.set("estimates", estimates(result));
+        root.set("rows", rows(result.tally().rows()));
+        root.put("plots", result.tally().plots().size());
+        root.put("trees", result.trees().size());
+        root.set("problemsByRule", JsonInputs.problemsByRule(result));
+        root.set("problems", JsonInputs.problems(result));
+        root.set("heightSources", JsonHeights.sources(result));
+        root.put("extrapolatedTrees", Facts.extrapolated(result).size());
+        root.set("curves", JsonHeights.curves(result));
+        root.set("equations", JsonInputs.equations(result));
+        root.set("diameterClasses", JsonSeries.diameters(result));
+        root.set("running", JsonSeries.running(result));
+        ArrayNode notes = root.putArray("notes");
+        result.estimate().notes().forEach(notes::add);
+        return root;
+    }
+
+    private static ArrayNode estimates(CruiseResult result) {
+        ArrayNode list = JsonNodeFactory.instance.arrayNode();
+        for (EstimateRow row : result.estimate().rows()) {
+            for (UnitSystem system : UnitSystem.values()) {
+                list.add(estimate(result, row, system));
+            }
+        }
+        return list;
+    }
+
+    private static ObjectNode estimate(CruiseResult result, EstimateRow row, UnitSystem system) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("stratum", row.stratum());
+        node.put("species", row.species());
+        node.put("attribute", row.attribute().id());
+        node.put("basis", row.basis().id());
+        node.put("unit", row.unit(system).symbol());
+        node.put("n", row.n());
+        JsonNumbers.put(node, "df", row.df());
+        JsonNumbers.put(node, "mean", row.in(system, row.mean()));
+        JsonNumbers.put(node, "se", row.in(system, row.se()));
+        JsonNumbers.put(node, "cvPercent", row.cvPercent());
+        JsonNumbers.put(node, "lower", row.in(system, row.lower()));
+        JsonNumbers.put(node, "upper", row.in(system, row.upper()));
+        JsonNumbers.put(node, "samplingErrorPercent", row.samplingErrorPercent());
+        JsonNumbers.putText(node, "equationStanding", Facts.standing(result, row));
+        JsonNumbers.putText(node, "reason", row.reason());
+        return node;
+    }
+
+    private static ObjectNode target(CruiseResult result) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("attribute", result.design().targetAttribute().id());
+        node.put("targetErrorPercent", result.design().targetErrorPercent());
+        ArrayNode list = node.putArray("attributes");
+        for (PlotsNeeded needed : result.estimate().needed()) {
+            ObjectNode entry = list.addObject();
+            entry.put("attribute", needed.attribute().id());
+            JsonNumbers.put(entry, "achievedPercent", needed.achievedPercent());
+            entry.put("plots", needed.plots());
+            JsonNumbers.put(entry, "needed", needed.needed());
+            JsonNumbers.put(entry, "more", needed.more());
+            entry.put("verdict", needed.verdict().name().toLowerCase(Locale.ROOT));
+            if (needed.needed().isEmpty() || Double.isNaN(needed.achievedPercent())) {
+                entry.put("reason", reason(result, needed.attribute()));
+            }
+        }
+        return node;
+    }
+
+    /** Why nothing is known of an attribute's error: the reason of the stand's row, or that the target is out of reach. */
+    static String reason(CruiseResult result, Attribute attribute) {
+        Basis basis = attribute == Attribute.QUADRATIC_MEAN_DIAMETER ? Basis.RATIO : Basis.TOTAL;
+        return result.estimate()
+                .row(EstimateRow.ALL, EstimateRow.ALL, attribute, basis)
+                .map(EstimateRow::reason)
+                .filter(r -> !r.isEmpty())
+                .orElse("the number of plots cannot be worked out from these plots");
+    }
+
+    private static ObjectNode rows(RowCount rows) {
+        ObjectNode node = JsonNodeFactory.instance.objectNode();
+        node.put("in", rows.in());
+        node.put("used", rows.used());
+        node.put("dropped", rows.dropped());
+        node.put("kept", rows.kept());
+        return node;
+    }
+}

@@ -1,0 +1,55 @@
+package quadmean.report;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import quadmean.cruise.CruiseResult;
+import quadmean.estimate.EstimateRow;
+import quadmean.units.UnitSystem;
+
+/** The flat list of estimates as a file, metric rows and the same in US units after each. */
+final class EstimatesCsv {
+    private static final List<String> HEADER = List.of(
+            "stratum",
+            "species",
+            "attribute",
+            "basis",
+            "unit",
+            "n",
+            "df",
+            "mean",
+            "se",
+            "cv_percent",
+            "lower",
+            "upper",
+            "sampling_error_percent",
+            "equation_standing",
+            "reason");
+
+    private EstimatesCsv() {}
+
+    static Content of(CruiseResult result) {
+        Stream<List<String>> rows = result.estimate().rows().stream()
+                .flatMap(row -> Arrays.stream(UnitSystem.values()).map(system -> row(result, row, system)));
+        return Csv.of(HEADER, rows);
+    }
+
+    private static List<String> row(CruiseResult result, EstimateRow row, UnitSystem system) {
+        return List.of(
+                row.stratum(),
+                row.species(),
+                row.attribute().id(),
+                row.basis().id(),
+                row.unit(system).symbol(),
+                Integer.toString(row.n()),
+                Csv.number(row.df()),
+                Csv.number(row.in(system, row.mean())),
+                Csv.number(row.in(system, row.se())),
+                Csv.number(row.cvPercent()),
+                Csv.number(row.in(system, row.lower())),
+                Csv.number(row.in(system, row.upper())),
+                Csv.number(row.samplingErrorPercent()),
+                Facts.standing(result, row),
+                row.reason());
+    }
+}

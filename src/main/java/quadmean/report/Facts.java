@@ -1,0 +1,81 @@
+package quadmean.report;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import quadmean.chart.Wording;
+import quadmean.cruise.CruiseResult;
+import quadmean.estimate.EstimateRow;
+import quadmean.height.CurveFit;
+import quadmean.height.HeightCurve;
+import quadmean.height.HeightedTree;
+import quadmean.height.SpeciesCurve;
+import quadmean.model.HeightSource;
+import quadmean.model.Problem;
+import quadmean.model.Rule;
+import quadmean.units.Attribute;
+
+/** Counts and look-ups in a cruise result that several outputs need. */
+final class Facts {
+    private Facts() {}
+
+    /** How far the equations behind a row can be trusted; empty for rows without volume or with verified equations. */
+    static String standing(CruiseResult result, EstimateRow row) {
+        return row.attribute() == Attribute.VOLUME ? Wording.standing(result, row.species()) : "";
+    }
+
+    /** Whether a height was filled from a curve outside the diameters that the curve was fitted to. */
+    static boolean isExtrapolated(CruiseResult result, HeightedTree t) {
+        boolean filled = t.source() == HeightSource.SPECIES_CURVE || t.source() == HeightSource.POOLED_CURVE;
+        HeightCurve curve = result.curves().curve(t.tree().species());
+        return filled && curve != null && curve.isExtrapolated(t.tree().dbhCm());
+    }
+
+    /** The trees whose heights are extrapolated, in tally order. */
+    static List<HeightedTree> extrapolated(CruiseResult result) {
+        return result.trees().stream().filter(t -> isExtrapolated(result, t)).toList();
+    }
+
+    /** The curve searches, the pooled one first. */
+    static List<SpeciesCurve> searches(CruiseResult result) {
+        List<SpeciesCurve> all = new ArrayList<>();
+        all.add(result.curves().pooled());
+        all.addAll(result.curves().species());
+        return all;
+    }
+
+    /** Whether a fit is the curve in use for its own species. */
+    static boolean isChosen(SpeciesCurve search, CurveFit tried) {
+        HeightCurve chosen = search.chosen();
+        return chosen != null && chosen.species().equals(search.species()) && chosen.form() == tried.form();
+    }
+
+    /** Number of trees by where their height came from; every source has an entry. */
+    static Map<HeightSource, Long> heightSources(CruiseResult result) {
+        Map<HeightSource, Long> counts = new EnumMap<>(HeightSource.class);
+        for (HeightSource source : HeightSource.values()) {
+            counts.put(
+                    source,
+                    result.trees().stream().filter(t -> t.source() == source).count());
+        }
+        return counts;
+    }
+
+    /** Number of problems by rule, in the order of the catalogue. */
+    static Map<Rule, Long> problemsByRule(CruiseResult result) {
+        Map<Rule, Long> counts = new TreeMap<>();
+        for (Problem p : result.tally().problems()) {
+            counts.merge(p.rule(), 1L, Long::sum);
+        }
+        return counts;
+    }
+
+    /** Number of plots in a stratum. */
+    static long plots(CruiseResult result, String stratum) {
+        return result.tally().plots().stream()
+                .filter(p -> p.stratum().equals(stratum))
+                .count();
+    }
+}

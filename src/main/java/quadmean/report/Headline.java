@@ -1,0 +1,184 @@
+package quadmean.report;
+
+import java.util.Locale;
+import java.util.Optional;
+import quadmean.chart.Wording;
+import quadmean.cruise.CruiseResult;
+import quadmean.design.Design;
+import quadmean.estimate.EstimateRow;
+import quadmean.estimate.PlotsNeeded;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
+
+/** The first screen: how much, how sure, and is it enough. */
+final class Headline {
+    private final CruiseResult result;
+    private final Design design;
+    private final UnitSystem units;
+    private final UnitSystem other;
+
+    private Headline(CruiseResult result) {
+        this.result = result;
+        this.design = result.design();
+        this.units = design.units();
+        this.other = RowText.other(units);
+    }
+
+    static String markup(CruiseResult result) {
+        return new Headline(result).markup();
+    }
+
+    private String markup() {
+        Html html = new Html().raw("<header class=\"head\">\n");
+        html.element("p", "kind", "Timber cruise" + (design.date().isEmpty() ? "" : ", " + design.date()));
+        html.element("h1", design.name());
+        html.element(
+                "p",
+                "where",
+                area(units) + " (" + area(other) + "), "
+                        + count(result.tally().plots().size(), "plot") + ", "
+                        + count(result.trees().size(), "tree") + " tallied");
+        main().ifPresentOrElse(row -> answer(html, row), () -> html.element("p", "big", "No estimate."));
+        return html.raw("</header>\n").toString();
+    }
+
+    private void answer(Html html, EstimateRow row) {
+        RowText ours = RowText.of(row, units);
+        RowText theirs = RowText.of(row, other);
+        html.raw("<div class=\"answers\">\n<div class=\"answer\">\n");
+        html.element("h2", "How much");
+        html.element("p", "big", ours.estimate());
+        html.element("p", "small", "of " + RowText.what(row, units) + otherUnits(row, theirs.estimate()));
+        perArea(html);
+        html.raw("</div>\n<div class=\"answer\">\n");
+        html.element("h2", "How sure");
+        html.element("p", "mid", ours.limits());
+        if (Double.isFinite(row.lower())) {
+            String level = Wording.confidence(result.estimate().confidence());
+            html.element("p", "small", level + " confidence limits" + otherUnits(row, theirs.limits()));
+        } else {
+            html.element("p", "small", "No confidence limits: " + row.reason() + ".");
+        }
+        html.raw(RangeStrip.markup(row, design.targetErrorPercent()));
+        html.raw("</div>\n<div class=\"answer\">\n");
+        enough(html);
+        html.raw("</div>\n</div>\n");
+        plainWords(html, row);
+    }
+
+    private void perArea(Html html) {
+        if (design.targetAttribute() == Attribute.QUADRATIC_MEAN_DIAMETER) {
+            return;
+        }
+        stand(Basis.PER_AREA).ifPresent(row -> {
+            RowText ours = RowText.of(row, units);
+            html.raw("<p class=\"mid\">").text(ours.estimate()).raw("</p>\n");
+            String limits = Double.isFinite(row.lower()) ? ", limits " + ours.limits() : "";
+            html.element("p", "small", RowText.of(row, other).estimate() + limits);
+        });
+    }
+
+    private void enough(Html html) {
+        html.element("h2", "Is it enough");
+        Optional<PlotsNeeded> found = result.estimate().needed().stream()
+                .filter(n -> n.attribute() == design.targetAttribute())
+                .findFirst();
+        if (found.isEmpty()) {
+            html.element("p", "mid", "Unknown");
+            return;
+        }
+        PlotsNeeded needed = found.get();
+        String verdict = verdict(needed);
+        html.raw("<p class=\"verdict " + needed.verdict().name().toLowerCase(Locale.ROOT) + "\">")
+                .text(verdict)
+                .raw("</p>\n");
+        html.element("p", "small", achieved(needed));
+        html.element("p", "small", more(needed));
+    }
+
+    static String verdict(PlotsNeeded needed) {
+        return switch (needed.verdict()) {
+            case MET -> "Target met";
+            case MISSED -> "Target missed";
+            case UNKNOWN -> "Target: cannot tell";
+        };
+    }
+
+    private String achieved(PlotsNeeded needed) {
+        String target = "the target is ±" + Wording.plain(design.targetErrorPercent()) + " % or better at "
+                + Wording.confidence(design.confidence()) + " confidence.";
+        return Double.isFinite(needed.achievedPercent())
+                ? "Sampling error ±" + Rounding.percent(needed.achievedPercent()) + "; " + target
+                : "Sampling error unknown: " + EstimateJson.reason(result, needed.attribute()) + "; " + target;
+    }
+
+    private static String more(PlotsNeeded needed) {
+        if (needed.needed().isEmpty()) {
+            return "How many plots would reach it is unknown.";
+        }
+        int more = needed.more().orElseThrow();
+        return more == 0
+                ? "No more plots needed: " + count(needed.plots(), "plot") + " run, "
+                        + Rounding.count(needed.needed().getAsInt()) + " expected to be enough."
+                : "About " + count(more, "more plot") + " should reach it, "
+                        + Rounding.count(needed.needed().getAsInt())
+                        + " in all, if they vary like those already run.";
+    }
+
+    private void plainWords(Html html, EstimateRow row) {
+        if (Double.isFinite(row.lower())) {
+            html.element(
+                    "p",
+                    "plain",
+                    "In plain words: had the plots fallen elsewhere, the estimate would have come out somewhat different."
+                            + " Of many cruises laid out like this one, about "
+                            + Wording.plain(100 * result.estimate().confidence())
+                            + " in 100 would give limits with the true value between them. The limits cover the chance of"
+                            + " where plots fell. They do not cover mistakes in measuring or counting, nor the errors of"
+                            + " volume equations and height curves.");
+        }
+        String standing = Facts.standing(result, row);
+        if (!standing.isEmpty()) {
+            html.element(
+                    "p",
+                    "warn",
+                    "Volume equations in use: " + standing + ". " + standingMeaning(standing)
+                            + " See Volume equations below before any use of the volumes.");
+        }
+        html.element("p", "warn", "An estimate is no appraisal and no scale.");
+    }
+
+    /** What a standing that is short of verified means. */
+    static String standingMeaning(String standing) {
+        String invented = standing.contains("invented") ? "Invented coefficients are made up for demonstration. " : "";
+        String memory = standing.contains("from memory")
+                ? "Coefficients from memory were not checked against a printed source."
+                : "";
+        return (invented + memory).strip();
+    }
+
+    private Optional<EstimateRow> main() {
+        return stand(design.targetAttribute() == Attribute.QUADRATIC_MEAN_DIAMETER ? Basis.RATIO : Basis.TOTAL);
+    }
+
+    private Optional<EstimateRow> stand(Basis basis) {
+        return result.estimate().row(EstimateRow.ALL, EstimateRow.ALL, design.targetAttribute(), basis);
+    }
+
+    /** The same in the other unit system, where that is another unit at all. */
+    private String otherUnits(EstimateRow row, String text) {
+        boolean same = row.unit(units) == row.unit(other);
+        return same || text.equals(Rounding.UNKNOWN) ? "" : " (" + text + ")";
+    }
+
+    private String area(UnitSystem system) {
+        double shown = Unit.HECTARE.convert(design.areaHa(), system.area());
+        return Rounding.significant(shown, 4).text(shown) + " " + system.area().label();
+    }
+
+    static String count(long number, String thing) {
+        return Rounding.count(number) + " " + thing + (number == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,75 @@
+package quadmean.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import quadmean.chart.ChartSet;
+import quadmean.cruise.CruiseResult;
+
+/** The report for people: one page that needs nothing else. */
+final class HtmlReport {
+    private static final String STYLE = "report.css";
+
+    private HtmlReport() {}
+
+    static Content of(CruiseResult result) {
+        return of(result, ChartSet.of(result));
+    }
+
+    static Content of(CruiseResult result, ChartSet charts) {
+        return out -> out.write(page(result, charts).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String page(CruiseResult result, ChartSet charts) throws IOException {
+        Html html = new Html().raw("""
+                <!DOCTYPE html>
+                <html lang="en">
+                <head>
+                <meta charset="utf-8">
+                <meta name="viewport" content="width=device-width, initial-scale=1">
+                <meta name="color-scheme" content="light dark">
+                """);
+        html.element("title", "Cruise report: " + result.design().name());
+        html.raw("<style>\n").raw(style()).raw("</style>\n</head>\n<body>\n");
+        html.raw("<div class=\"tape\" aria-hidden=\"true\"></div>\n<main>\n");
+        html.raw(Headline.markup(result)).raw(contents(result));
+        html.raw(EstimateTables.markup(result)).raw(ChartSection.markup(result, charts));
+        html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
+        html.raw(ProblemSection.markup(result))
+                .raw(MethodSection.markup(result))
+                .raw(Cautions.markup());
+        html.raw("</main>\n<footer>")
+                .text("Quadmean cruise report. Every number here stands unrounded in estimate.json.");
+        return html.raw("</footer>\n</body>\n</html>\n").toString();
+    }
+
+    private static String contents(CruiseResult result) {
+        Html html = new Html().raw("<nav aria-label=\"Contents\">");
+        link(html, "stand", "Stand");
+        link(html, "species", "Species");
+        if (result.design().strata().size() > 1) {
+            link(html, "strata", "Strata");
+        }
+        link(html, "charts", "Charts");
+        link(html, "heights-section", "Heights");
+        link(html, "volume", "Volume equations");
+        link(html, "rows", "Rows and problems");
+        link(html, "methods", "Methods");
+        link(html, "limits", "Limits");
+        link(html, "safety", "Safety");
+        return html.raw("</nav>\n").toString();
+    }
+
+    private static void link(Html html, String id, String words) {
+        html.raw("<a href=\"#" + id + "\">").text(words).raw("</a> ");
+    }
+
+    private static String style() throws IOException {
+        try (InputStream in = HtmlReport.class.getResourceAsStream(STYLE)) {
+            if (in == null) {
+                throw new IllegalStateException(STYLE + " is not in the jar");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+}

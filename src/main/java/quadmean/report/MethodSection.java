@@ -1,0 +1,193 @@
+package quadmean.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import quadmean.chart.Wording;
+import quadmean.cruise.CruiseResult;
+import quadmean.design.Design;
+import quadmean.design.StratumEntry;
+import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
+import quadmean.report.HtmlTable.Cell;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
+
+/** How the numbers were worked out, with sources, and the design they were worked out from. */
+final class MethodSection {
+    private final CruiseResult result;
+    private final Design design;
+
+    private MethodSection(CruiseResult result) {
+        this.result = result;
+        this.design = result.design();
+    }
+
+    static String markup(CruiseResult result) {
+        MethodSection section = new MethodSection(result);
+        Html html = new Html().section("methods", "Methods");
+        html.raw("<dl>\n");
+        section.sampling(html);
+        section.estimation(html);
+        section.trees(html);
+        html.raw("</dl>\n").raw(section.strata());
+        section.design(html);
+        return html.endSection().toString();
+    }
+
+    private void sampling(Html html) {
+        item(
+                html,
+                "Plots chosen as",
+                Wording.capital(design.selection().label()) + ". A grid that runs in step with"
+                        + " ridges, roads or old cutting lines can make a systematic sample better or worse than its error says.");
+        item(html, "Plots", plots());
+        item(
+                html,
+                "Expansion",
+                design.plot() instanceof PlotDesign.Point
+                        ? "Each tallied tree stands for the basal area factor over its own basal area, in trees per unit area."
+                        : "Each tallied tree stands for one over the area of the plot it counts on, in trees per unit area.");
+    }
+
+    private String plots() {
+        PlotDesign plot = design.plot();
+        if (plot instanceof PlotDesign.Point point) {
+            double us = Unit.SQUARE_METRES_PER_HECTARE.convert(point.basalAreaFactor(), Unit.SQUARE_FEET_PER_ACRE);
+            String metric = Wording.plain(Math.round(point.basalAreaFactor() * 1e4) / 1e4) + " "
+                    + Unit.SQUARE_METRES_PER_HECTARE.label();
+            return "Points with a basal area factor of "
+                    + both(Wording.plain(Math.round(us * 1e4) / 1e4) + " " + Unit.SQUARE_FEET_PER_ACRE.label(), metric)
+                    + ".";
+        }
+        if (plot instanceof PlotDesign.Fixed fixed) {
+            return "Plots of " + area(fixed.areaHa()) + ".";
+        }
+        List<String> rings = new ArrayList<>();
+        for (PlotDesign.Ring ring : ((PlotDesign.Nested) plot).rings()) {
+            String cm = Wording.plain(Math.round(ring.minDbhCm() * 100) / 100.0) + " cm";
+            double inches = Unit.CENTIMETRE.convert(ring.minDbhCm(), Unit.INCH);
+            rings.add("dbh from " + both(Wording.plain(Math.round(inches * 100) / 100.0) + " in", cm) + " on "
+                    + area(ring.areaHa()));
+        }
+        return "Nested plots: " + String.join("; ", rings) + ".";
+    }
+
+    private String area(double areaHa) {
+        double acres = Unit.HECTARE.convert(areaHa, Unit.ACRE);
+        return both(Rounding.constant(acres) + " ac", Rounding.constant(areaHa) + " ha");
+    }
+
+    private String both(String us, String metric) {
+        return design.units() == UnitSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
+    }
+
+    private void estimation(Html html) {
+        boolean isOne = design.strata().size() == 1;
+        item(
+                html,
+                "Estimator",
+                "Each plot gives one value per unit area. "
+                        + (isOne
+                                ? "The stand's estimate is their mean, its variance s²/n (simple random sampling; Cochran 1977,"
+                                        + " chapter 2, from memory)."
+                                : "Stratum means are weighted by area: mean = Σ W·ȳ, variance = Σ W²·s²/n (stratified sampling;"
+                                        + " Cochran 1977, chapter 5, from memory).")
+                        + " A total is the mean times the area, which is taken as known.");
+        item(
+                html,
+                "Ratios",
+                "Quadratic mean diameter is the dbh of the tree of mean basal area. The error of a ratio"
+                        + " comes by linearisation (Cochran 1977, section 2.11, from memory).");
+        item(
+                html,
+                "Finite population",
+                design.finitePopulation() == FinitePopulation.IGNORE
+                        ? "No correction: standard errors do not shrink with the share of the tract that plots cover."
+                        : "Variances are corrected by 1 - n/N, N the number of plots that would tile the tract.");
+        item(html, "Degrees of freedom", Wording.capital(design.degreesRule().label()) + ".");
+        item(
+                html,
+                "Limits",
+                "Estimate ± t·SE with Student's t at "
+                        + Wording.confidence(result.estimate().confidence())
+                        + " confidence, two-sided. They assume that means"
+                        + " of plots vary about normally, which few plots or very uneven ones do not warrant.");
+        item(
+                html,
+                "Plots needed",
+                "From the variation seen between plots, the smallest number expected to bring the"
+                        + " sampling error to ±" + Wording.plain(design.targetErrorPercent()) + " %.");
+        item(
+                html,
+                "Rounding",
+                "Numbers are cut at the second digit of their standard error; estimate.json and"
+                        + " estimates.csv have all digits.");
+    }
+
+    private void trees(Html html) {
+        Design.HeightEntry height = design.height();
+        String unit = design.units().length().label();
+        item(
+                html,
+                "Heights",
+                "Heights missing in the tally are filled from height-diameter curves fitted by nonlinear"
+                        + " least squares, breast height " + Wording.plain(height.breastHeight()) + " " + unit
+                        + ". A species with at least " + height.minHeights()
+                        + " heights gets a curve of its own; of the forms"
+                        + " that converge to a sensible shape the one with the smallest AICc (Hurvich and Tsai 1989) is used,"
+                        + " unless the design asks for a form. Other species share the curve of all species.");
+        item(
+                html,
+                "Heights off the curve",
+                "A height more than " + Wording.plain(height.offCurve())
+                        + " robust standard deviations (1.4826 times the median absolute residual) from the curve of its species"
+                        + " is listed as a problem.");
+        item(
+                html,
+                "Volumes",
+                "From dbh and total height by the equations listed above. Nothing is taken off for defect,"
+                        + " rot, breakage or stump and top unless an equation already does so.");
+        double inches = Unit.CENTIMETRE.convert(design.diameterClassCm(), Unit.INCH);
+        item(
+                html,
+                "Diameter classes",
+                "Width "
+                        + both(
+                                Wording.plain(Math.round(inches * 100) / 100.0) + " in",
+                                Wording.plain(Math.round(design.diameterClassCm() * 100) / 100.0) + " cm")
+                        + ".");
+    }
+
+    private String strata() {
+        HtmlTable table = HtmlTable.of(
+                "Strata",
+                List.of(
+                        Cell.text("Stratum"),
+                        Cell.text("Name"),
+                        Cell.number("Area (ac)"),
+                        Cell.number("Area (ha)"),
+                        Cell.number("Plots")));
+        for (StratumEntry entry : design.strata()) {
+            double ha = entry.stratum().areaHa();
+            double acres = Unit.HECTARE.convert(ha, Unit.ACRE);
+            table.row(List.of(
+                    Cell.text(entry.stratum().code()),
+                    Cell.text(entry.stratum().name()),
+                    Cell.number(Rounding.significant(acres, 4).text(acres)),
+                    Cell.number(Rounding.significant(ha, 4).text(ha)),
+                    Cell.number(
+                            Rounding.count(Facts.plots(result, entry.stratum().code())))));
+        }
+        return table.markup();
+    }
+
+    private void design(Html html) {
+        html.element("p", "Design file " + JsonInputs.fileName(design) + ", seed " + design.seed() + ", SHA-256:");
+        html.element("p", "hash", design.sha256());
+        html.details("The design, word for word").element("pre", design.text()).endDetails();
+    }
+
+    private static void item(Html html, String term, String words) {
+        html.element("dt", term).element("dd", words);
+    }
+}

@@ -1,0 +1,65 @@
+package quadmean.report;
+
+import java.util.List;
+import java.util.Map;
+import quadmean.cruise.CruiseResult;
+import quadmean.model.Problem;
+import quadmean.model.RowCount;
+import quadmean.model.Rule;
+import quadmean.report.HtmlTable.Cell;
+
+/** The account of rows, and what was wrong with them. */
+final class ProblemSection {
+    private ProblemSection() {}
+
+    static String markup(CruiseResult result) {
+        Html html = new Html().section("rows", "Rows and problems");
+        RowCount rows = result.tally().rows();
+        html.element(
+                "p",
+                Rounding.count(rows.in()) + " rows read = " + Rounding.count(rows.used()) + " used + "
+                        + Rounding.count(rows.dropped()) + " dropped. Of the rows used, " + Rounding.count(rows.kept())
+                        + (rows.kept() == 1 ? " is" : " are") + " listed below in spite of a problem.");
+        List<Problem> problems = result.tally().problems();
+        if (problems.isEmpty()) {
+            return html.element("p", "No problems were found.").endSection().toString();
+        }
+        HtmlTable counts = HtmlTable.of(
+                "Problems by rule", List.of(Cell.text("Rule"), Cell.text("What it says"), Cell.number("Problems")));
+        for (Map.Entry<Rule, Long> entry : Facts.problemsByRule(result).entrySet()) {
+            counts.row(List.of(
+                    Cell.text(entry.getKey().code()),
+                    Cell.text(entry.getKey().sentence()),
+                    Cell.number(Rounding.count(entry.getValue()))));
+        }
+        html.raw(counts.markup());
+        html.details("List of problems").raw(list(problems)).endDetails();
+        return html.endSection().toString();
+    }
+
+    private static String list(List<Problem> problems) {
+        boolean isLong = problems.size() > JsonInputs.MOST_PROBLEMS;
+        HtmlTable table = HtmlTable.of(
+                isLong
+                        ? "The first " + JsonInputs.MOST_PROBLEMS + " of " + Rounding.count(problems.size())
+                                + " problems; all are in problems.csv"
+                        : "Problems in the order of the rows; also in problems.csv",
+                List.of(
+                        Cell.text("Place"),
+                        Cell.text("Column"),
+                        Cell.text("Value"),
+                        Cell.text("Problem"),
+                        Cell.text("Done"),
+                        Cell.text("To do")));
+        problems.stream()
+                .limit(JsonInputs.MOST_PROBLEMS)
+                .forEach(p -> table.row(List.of(
+                        Cell.text(p.row() > 0 ? p.file() + ":" + p.row() : p.file()),
+                        Cell.text(p.column()),
+                        Cell.text(p.value()),
+                        Cell.text(p.detail() + " (" + p.rule().code() + ")"),
+                        Cell.text(p.policy().id()),
+                        Cell.text(p.rule().remedy()))));
+        return table.markup();
+    }
+}

@@ -1,0 +1,135 @@
+package quadmean.chart;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.w3c.dom.Document;
+import org.w3c.dom.NodeList;
+import quadmean.cruise.CruiseResult;
+import quadmean.units.UnitSystem;
+
+class ChartSetTest {
+
+    private static Document parse(Picture picture) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(picture.svg().getBytes(StandardCharsets.UTF_8)));
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void drawsAllChartsAsXmlThatScales(UnitSystem units) throws Exception {
+        ChartSet charts = ChartSet.of(SampleCruise.in(units));
+        assertEquals("", charts.missing());
+        assertEquals(
+                List.of("estimate-by-species", "estimate-by-stratum", "running-mean", "heights", "diameters"),
+                charts.pictures().stream().map(Picture::id).toList());
+        for (Picture picture : charts.pictures()) {
+            Document svg = parse(picture);
+            assertEquals("svg", svg.getDocumentElement().getTagName());
+            assertEquals("0 0 600 420", svg.getDocumentElement().getAttribute("viewBox"));
+            assertEquals("", svg.getDocumentElement().getAttribute("width"), "a fixed width would not scale");
+            assertFalse(picture.svg().contains("NaN"), picture.id());
+        }
+    }
+
+    @Test
+    void idsDoNotCollideAcrossCharts() throws Exception {
+        Set<String> seen = new HashSet<>();
+        for (Picture picture : ChartSet.of(SampleCruise.us()).pictures()) {
+            NodeList clips = parse(picture).getElementsByTagName("clipPath");
+            for (int i = 0; i < clips.getLength(); i++) {
+                String id = clips.item(i).getAttributes().getNamedItem("id").getNodeValue();
+                assertTrue(id.startsWith(picture.id()) && seen.add(id), id);
+                assertTrue(picture.svg().contains("url(#" + id + ")"), id);
+            }
+        }
+        assertFalse(seen.isEmpty());
+    }
+
+    @Test
+    void titlesGiveTheUnitSystemAndExplainTheWhiskers() {
+        Picture species = ChartSet.of(SampleCruise.us()).pictures().get(0);
+        assertTrue(species.title().contains("per acre"), species.title());
+        assertTrue(species.title().contains("95 % confidence limits"), species.title());
+        assertTrue(species.title().contains("from memory"), species.title());
+        assertTrue(species.altText().contains(SampleCruise.NASTY), species.altText());
+    }
+
+    @Test
+    void drawsTheSameTwice() {
+        CruiseResult result = SampleCruise.us();
+        assertEquals(ChartSet.of(result), ChartSet.of(result));
+    }
+
+    @Test
+    void drawsNothingOfNothing() {
+        ChartSet charts = ChartSet.of(SampleCruise.empty());
+        assertEquals(List.of(), charts.pictures());
+        assertEquals("", charts.missing());
+    }
+
+    @Test
+    void saysWhatToInstallWhereFontsAreMissing() {
+        // what AWT throws without fontconfig, by kind
+        List<Throwable> kinds = List.of(
+                new InternalError("Fontconfig head is null"),
+                new UnsatisfiedLinkError("libfreetype.so.6"),
+                new ExceptionInInitializerError("fonts"),
+                new NoClassDefFoundError("sun.font.SunFontManager"));
+        for (Throwable kind : kinds) {
+            ChartSet charts = ChartSet.drawn(() -> {
+                throw (Error) kind;
+            });
+            assertEquals(List.of(), charts.pictures());
+            assertTrue(charts.missing().contains("apt-get install fontconfig fonts-dejavu-core"));
+        }
+        NullPointerException inside = new NullPointerException();
+        inside.setStackTrace(new StackTraceElement[] {new StackTraceElement("sun.awt.FontConfiguration", "x", "f", 1)});
+        assertFalse(ChartSet.drawn(() -> {
+                    throw inside;
+                })
+                .missing()
+                .isEmpty());
+    }
+
+    @Test
+    void doesNotHideDefectsOfItsOwn() {
+        assertThrows(
+                IllegalStateException.class,
+                () -> ChartSet.drawn(() -> {
+                    throw new IllegalStateException("ours");
+                }));
+    }
+
+    @Test
+    void speciesKeepTheirColour() {
+        SpeciesColours colours = SpeciesColours.of(SampleCruise.us());
+        assertEquals(List.of(SampleCruise.NASTY, "ABGR", "PSME"), colours.codes());
+        assertEquals("#0072b2", colours.hex(SampleCruise.NASTY));
+        assertNotEquals(colours.hex("ABGR"), colours.hex("PSME"));
+        assertEquals("#6e6e6e", colours.hex("none of them"));
+    }
+
+    @Test
+    void wordsOfNumbers() {
+        assertEquals("95 %", Wording.confidence(0.95));
+        assertEquals("68.3 %", Wording.confidence(0.683));
+        assertEquals("0", Wording.plain(0));
+        assertEquals("9.9999999", Wording.plain(9.9999999));
+        assertEquals("12,000", Drawing.tick(12000));
+        assertEquals("0.25", Drawing.tick(0.25));
+    }
+}

@@ -1,0 +1,262 @@
+package quadmean.chart;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import quadmean.cruise.CruiseResult;
+import quadmean.design.Design;
+import quadmean.design.PlanSettings;
+import quadmean.design.SpeciesEntry;
+import quadmean.design.StratumEntry;
+import quadmean.estimate.DiameterClass;
+import quadmean.estimate.EstimateRow;
+import quadmean.estimate.PlotsNeeded;
+import quadmean.estimate.RunningMean;
+import quadmean.estimate.StandEstimate;
+import quadmean.height.CurveTable;
+import quadmean.height.HeightSettings;
+import quadmean.height.HeightedTree;
+import quadmean.model.DegreesRule;
+import quadmean.model.FieldHeight;
+import quadmean.model.FinitePopulation;
+import quadmean.model.HeightSource;
+import quadmean.model.Plot;
+import quadmean.model.PlotDesign;
+import quadmean.model.Policy;
+import quadmean.model.Problem;
+import quadmean.model.RowCount;
+import quadmean.model.Rule;
+import quadmean.model.SelectionMethod;
+import quadmean.model.Stratum;
+import quadmean.model.Tally;
+import quadmean.model.Tree;
+import quadmean.model.VolumeForm;
+import quadmean.model.VolumeSpec;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
+
+/**
+ * An invented cruise for tests of charts and report: two strata, three species, one of them with a code that HTML must
+ * escape, one row without an error. Its estimates are round numbers made up for the purpose and belong to no tally.
+ */
+public final class SampleCruise {
+    /** A species code that would break a page if it were not escaped. */
+    public static final String NASTY = "<b>&\"";
+
+    /** Why the row without an error has none. */
+    public static final String REASON = "stratum B has one plot; a standard error needs two";
+
+    /** The volume of the whole stand (m³), its standard error and limits: t on 10 degrees of freedom taken as 2.228. */
+    public static final double TOTAL_M3 = 12_345.678;
+
+    public static final double TOTAL_SE_M3 = 1_000.25;
+
+    private SampleCruise() {}
+
+    /** The cruise in a unit system. */
+    public static CruiseResult in(UnitSystem units) {
+        List<Tree> trees = trees();
+        CurveTable curves = CurveTable.fit(trees, new HeightSettings(units, units.breastHeight(), Map.of(), 8, 5));
+        List<HeightedTree> heighted = trees.stream().map(curves::fill).toList();
+        return new CruiseResult(design(units), tally(trees), curves, heighted, equations(), estimate());
+    }
+
+    /** The cruise in US units. */
+    public static CruiseResult us() {
+        return in(UnitSystem.US);
+    }
+
+    /** A cruise of two plots without a single tree. */
+    public static CruiseResult empty() {
+        Design design = design(UnitSystem.METRIC);
+        CurveTable curves = CurveTable.fit(List.of(), new HeightSettings(UnitSystem.METRIC, 1.3, Map.of(), 8, 5));
+        double nan = Double.NaN;
+        EstimateRow row = new EstimateRow(
+                "*", "*", Attribute.VOLUME, Basis.TOTAL, 2, 0, nan, nan, nan, nan, nan, nan, "no trees were tallied");
+        StandEstimate estimate = new StandEstimate(
+                0.95,
+                List.of(row),
+                List.of(),
+                List.of(),
+                List.of(new PlotsNeeded(Attribute.VOLUME, nan, 2, OptionalInt.empty(), PlotsNeeded.Verdict.UNKNOWN)),
+                List.of());
+        Tally tally = new Tally(
+                List.of(new Plot("1", "A", List.of()), new Plot("2", "A", List.of())),
+                new RowCount(2, 2, 0, 0),
+                List.of());
+        return new CruiseResult(design, tally, curves, List.of(), Map.of(), estimate);
+    }
+
+    private static Design design(UnitSystem units) {
+        return new Design(
+                Path.of("designs", "sample.toml"),
+                "# sample\n[cruise]\nname = \"Alder Bench <draft>\"\n",
+                "0123456789abcdef",
+                "Alder Bench <draft>",
+                "2024-09-12",
+                units,
+                0.95,
+                10,
+                Attribute.VOLUME,
+                42,
+                List.of(stratum("A", "Lower bench", 60), stratum("B", "Rim", 40)),
+                new PlotDesign.Point(4.59),
+                SelectionMethod.STRATIFIED_SYSTEMATIC,
+                FinitePopulation.IGNORE,
+                DegreesRule.PLOTS_MINUS_STRATA,
+                List.of(),
+                Map.of("PSME", new SpeciesEntry("PSME", "Douglas-fir", "", List.of(), null)),
+                new Design.HeightEntry(units.breastHeight(), 8, 5),
+                equations(),
+                Map.of(),
+                new PlanSettings(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
+                5.08);
+    }
+
+    private static StratumEntry stratum(String code, String name, double areaHa) {
+        return new StratumEntry(
+                new Stratum(code, name, areaHa), List.of(), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    private static Map<String, VolumeSpec> equations() {
+        return Map.of(
+                "PSME",
+                equation("PSME", VolumeSpec.Standing.FROM_MEMORY),
+                "ABGR",
+                equation("*", VolumeSpec.Standing.VERIFIED),
+                NASTY,
+                equation("*", VolumeSpec.Standing.VERIFIED));
+    }
+
+    private static VolumeSpec equation(String code, VolumeSpec.Standing standing) {
+        return new VolumeSpec(
+                code,
+                VolumeForm.COMBINED_VARIABLE,
+                List.of(0.0, 0.0025),
+                VolumeSpec.LogBase.TEN,
+                0,
+                Unit.INCH,
+                Unit.FOOT,
+                Unit.CUBIC_FOOT,
+                "made up for a test & nothing else",
+                standing);
+    }
+
+    /** Heights near 1.3 + d²/(2 + 0.15 d)² with a little scatter; every third tree without one. */
+    private static List<Tree> trees() {
+        List<Tree> trees = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            String species = i % 10 == 9 ? NASTY : i % 3 == 0 ? "ABGR" : "PSME";
+            double dbh = 15 + i * 1.1;
+            double height = 1.3 + Math.pow(dbh / (2 + (species.equals("ABGR") ? 0.17 : 0.15) * dbh), 2) + i % 5 - 2;
+            FieldHeight field = i % 3 == 1 || i > 57
+                    ? null
+                    : new FieldHeight(height, i % 2 == 0 ? HeightSource.MEASURED : HeightSource.READING, "HT", "x");
+            trees.add(new Tree("tally.csv", i + 2, "" + (1 + i / 5), "" + (1 + i % 5), species, dbh, field));
+        }
+        return trees;
+    }
+
+    private static Tally tally(List<Tree> trees) {
+        List<Plot> plots = new ArrayList<>();
+        for (int p = 0; p < 12; p++) {
+            plots.add(new Plot("" + (p + 1), p < 7 ? "A" : "B", trees.subList(5 * p, 5 * p + 5)));
+        }
+        return new Tally(
+                plots,
+                new RowCount(62, 60, 2, 1),
+                List.of(
+                        new Problem("tally.csv", 62, "DBH", "-3", Rule.DBH_IMPOSSIBLE, Policy.DROP, "dbh is -3"),
+                        new Problem(
+                                "tally.csv", 63, "SP", "<i>", Rule.SPECIES_UNKNOWN, Policy.DROP, "species <i> unknown"),
+                        new Problem("tally.csv", 7, "HT", "90", Rule.HEIGHT_OFF_CURVE, Policy.KEEP, "far off, 9 sd")));
+    }
+
+    private static StandEstimate estimate() {
+        List<EstimateRow> rows = new ArrayList<>();
+        rows.add(row("*", "*", Basis.TOTAL, TOTAL_M3, TOTAL_SE_M3));
+        rows.add(row("*", "*", Basis.PER_AREA, TOTAL_M3 / 100, TOTAL_SE_M3 / 100));
+        rows.add(row("*", "PSME", Basis.PER_AREA, 80.5, 9.1));
+        rows.add(row("*", "ABGR", Basis.PER_AREA, 30.25, 6.5));
+        rows.add(row("*", NASTY, Basis.PER_AREA, 12.7, 4.75));
+        rows.add(row("*", "PSME", Basis.TOTAL, 8050, 910));
+        rows.add(row("A", "*", Basis.PER_AREA, 140.2, 12.5));
+        rows.add(row("A", "PSME", Basis.PER_AREA, 90.2, 9.5));
+        double nan = Double.NaN;
+        rows.add(new EstimateRow(
+                "B", "*", Attribute.VOLUME, Basis.PER_AREA, 1, 0, 98.4, nan, nan, nan, nan, nan, REASON));
+        rows.add(new EstimateRow(
+                "*", "*", Attribute.TREES, Basis.PER_AREA, 12, 10, 310.4, 22, 24.5, 261.4, 359.4, 15.8, ""));
+        rows.add(new EstimateRow(
+                "*",
+                "*",
+                Attribute.QUADRATIC_MEAN_DIAMETER,
+                Basis.RATIO,
+                12,
+                10,
+                31.72,
+                0.8,
+                8.7,
+                29.94,
+                33.5,
+                5.6,
+                ""));
+        return new StandEstimate(
+                0.95,
+                rows,
+                running(),
+                diameters(),
+                List.of(
+                        new PlotsNeeded(Attribute.VOLUME, 18.05, 12, OptionalInt.of(38), PlotsNeeded.Verdict.MISSED),
+                        new PlotsNeeded(Attribute.TREES, 15.8, 12, OptionalInt.of(29), PlotsNeeded.Verdict.MISSED)),
+                List.of("Satterthwaite was not asked for & not used."));
+    }
+
+    private static EstimateRow row(String stratum, String species, Basis basis, double mean, double se) {
+        double half = 2.228 * se;
+        return new EstimateRow(
+                stratum,
+                species,
+                Attribute.VOLUME,
+                basis,
+                12,
+                10,
+                mean,
+                se,
+                28.1,
+                mean - half,
+                mean + half,
+                100 * half / mean,
+                "");
+    }
+
+    private static List<RunningMean> running() {
+        List<RunningMean> running = new ArrayList<>();
+        running.add(new RunningMean(1, "1", Double.NaN, Double.NaN, Double.NaN));
+        for (int n = 2; n <= 12; n++) {
+            double mean = 123.45678 + 40 * Math.cos(n - 12) / n - 40.0 / 12 + (12 - n) / 3.6;
+            double half = 22.28 * Math.sqrt(12.0 / n) * (n < 4 ? 3 : 1);
+            boolean known = n > 3;
+            running.add(new RunningMean(
+                    n, "" + n, mean, known ? mean - half : Double.NaN, known ? mean + half : Double.NaN));
+        }
+        return running;
+    }
+
+    private static List<DiameterClass> diameters() {
+        List<DiameterClass> classes = new ArrayList<>();
+        for (int i = 3; i < 16; i++) {
+            if (i != 12) {
+                classes.add(new DiameterClass(5.08 * i, 5.08 * (i + 1), "PSME", 60.0 / (i - 2)));
+                classes.add(new DiameterClass(5.08 * i, 5.08 * (i + 1), "ABGR", i < 9 ? 12 - i : 0));
+                classes.add(new DiameterClass(5.08 * i, 5.08 * (i + 1), NASTY, i % 4));
+            }
+        }
+        return classes;
+    }
+}
