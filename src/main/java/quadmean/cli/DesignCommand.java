@@ -50,7 +50,8 @@ abstract class DesignCommand implements Callable<Integer> {
     public final Integer call() throws IOException {
         if (!Files.isRegularFile(designFile)) {
             throw new CommandException(
-                    ExitCode.USAGE, "there is no design file " + designFile + "; designs/README.md tells how to write one");
+                    ExitCode.USAGE,
+                    "there is no design file " + designFile + "; designs/README.md tells how to write one");
         }
         DesignReading reading = DesignReader.read(designFile);
         Design design = reading.design();

@@ -8,6 +8,7 @@ import quadmean.cruise.Cruise;
 import quadmean.cruise.CruiseResult;
 import quadmean.cruise.CruiseRun;
 import quadmean.design.Design;
+import quadmean.report.ConsoleSummary;
 import quadmean.report.CruiseOutputs;
 
 /** {@code quadmean estimate}: from tally to report. */
@@ -32,11 +33,9 @@ final class EstimateCommand extends DesignCommand {
         }
         ProblemPrinter.print(err(), run.tally().problems());
         List<Path> written = write(design, CruiseOutputs.of(result));
-        Headline.of(result).forEach(out()::println);
+        ConsoleSummary.of(result).forEach(out()::println);
         out().println(ProblemPrinter.rows(run.tally().rows()));
-        written.stream()
-                .filter(p -> p.endsWith("report.html"))
-                .forEach(p -> out().println("Report: " + p));
+        written.stream().filter(p -> p.endsWith("report.html")).forEach(p -> out().println("Report: " + p));
         return ExitCode.DONE;
     }
 }

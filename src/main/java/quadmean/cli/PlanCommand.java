@@ -73,13 +73,9 @@ final class PlanCommand extends DesignCommand {
         for (StratumEntry entry : design.strata()) {
             String code = entry.stratum().code();
             result.estimate()
-                    .row(
-                            single ? EstimateRow.ALL : code,
-                            EstimateRow.ALL,
-                            design.targetAttribute(),
-                            Basis.PER_AREA)
-                    .ifPresent(r -> outlook.add(
-                            new StratumOutlook(code, entry.stratum().areaHa(), r.mean(), r.cvPercent())));
+                    .row(single ? EstimateRow.ALL : code, EstimateRow.ALL, design.targetAttribute(), Basis.PER_AREA)
+                    .ifPresent(r ->
+                            outlook.add(new StratumOutlook(code, entry.stratum().areaHa(), r.mean(), r.cvPercent())));
         }
         return outlook;
     }
@@ -109,8 +105,8 @@ final class PlanCommand extends DesignCommand {
     }
 
     private static Problem unknownVariation(Design design, Optional<StratumOutlook> unusable) {
-        String detail = unusable.map(s -> "the pilot shows no variation in stratum " + s.code()
-                        + " (it takes two plots that differ)")
+        String detail = unusable.map(s ->
+                        "the pilot shows no variation in stratum " + s.code() + " (it takes two plots that differ)")
                 .orElse(
                         design.strata().size() == 1
                                 ? "the variation between plots is not known: give plan.cv, or plan.pilot = \"tally\""
@@ -122,25 +118,25 @@ final class PlanCommand extends DesignCommand {
 
     private void print(Design design, CruisePlan plan) {
         out().printf(
-                Locale.ROOT,
-                "%s: target %.4g %% of the %s at %.4g %% confidence; variation %s%n",
-                design.name(),
-                plan.targetErrorPercent(),
-                design.targetAttribute().label(),
-                100 * plan.confidence(),
-                plan.variation());
+                        Locale.ROOT,
+                        "%s: target %.4g %% of the %s at %.4g %% confidence; variation %s%n",
+                        design.name(),
+                        plan.targetErrorPercent(),
+                        design.targetAttribute().label(),
+                        100 * plan.confidence(),
+                        plan.variation());
         for (PlanOption option : plan.options()) {
             if (!option.isReachable()) {
                 out().println("  " + option.name() + ": no number of plots reaches the target");
                 continue;
             }
             out().printf(
-                    Locale.ROOT,
-                    "  %s: %d plots%s, expected error %.2f %%%n",
-                    option.name(),
-                    option.total(),
-                    shares(plan, option),
-                    option.expectedErrorPercent());
+                            Locale.ROOT,
+                            "  %s: %d plots%s, expected error %.2f %%%n",
+                            option.name(),
+                            option.total(),
+                            shares(plan, option),
+                            option.expectedErrorPercent());
         }
         plan.notes().forEach(n -> out().println("  " + n));
     }

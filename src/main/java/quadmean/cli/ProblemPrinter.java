@@ -26,9 +26,12 @@ final class ProblemPrinter {
         Map<String, Integer> byRule = new TreeMap<>();
         problems.forEach(p -> byRule.merge(p.rule().code() + " (" + p.policy().id() + ")", 1, Integer::sum));
         if (!byRule.isEmpty()) {
-            to.println("By rule: " + String.join(", ", byRule.entrySet().stream()
-                    .map(e -> e.getValue() + " " + e.getKey())
-                    .toList()));
+            to.println("By rule: "
+                    + String.join(
+                            ", ",
+                            byRule.entrySet().stream()
+                                    .map(e -> e.getValue() + " " + e.getKey())
+                                    .toList()));
         }
     }
 

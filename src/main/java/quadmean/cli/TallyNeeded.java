@@ -9,8 +9,7 @@ final class TallyNeeded {
     static void check(Design design, String command) {
         if (design.tallies().isEmpty()) {
             throw new CommandException(
-                    ExitCode.USAGE,
-                    "\"" + command + "\" needs a tally; add a [[tally]] table to " + design.file());
+                    ExitCode.USAGE, "\"" + command + "\" needs a tally; add a [[tally]] table to " + design.file());
         }
     }
 }

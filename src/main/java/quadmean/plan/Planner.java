@@ -74,10 +74,7 @@ public final class Planner {
     private List<PlannedStratum> planned(List<StratumOutlook> outlook) {
         return outlook.stream()
                 .map(s -> new PlannedStratum(
-                        s.areaHa() / totalHa,
-                        populationPlots(s.areaHa()),
-                        s.mean(),
-                        s.mean() * s.cvPercent() / 100))
+                        s.areaHa() / totalHa, populationPlots(s.areaHa()), s.mean(), s.mean() * s.cvPercent() / 100))
                 .toList();
     }
 

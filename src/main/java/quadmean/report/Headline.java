@@ -94,7 +94,7 @@ final class Headline {
         html.raw("<p class=\"verdict " + needed.verdict().name().toLowerCase(Locale.ROOT) + "\">")
                 .text(verdict)
                 .raw("</p>\n");
-        html.element("p", "small", achieved(needed));
+        html.element("p", "small", achieved(result, needed));
         html.element("p", "small", more(needed));
     }
 
@@ -106,7 +106,8 @@ final class Headline {
         };
     }
 
-    private String achieved(PlotsNeeded needed) {
+    static String achieved(CruiseResult result, PlotsNeeded needed) {
+        Design design = result.design();
         String target = "the target is ±" + Wording.plain(design.targetErrorPercent()) + " % or better at "
                 + Wording.confidence(design.confidence()) + " confidence.";
         return Double.isFinite(needed.achievedPercent())
@@ -114,7 +115,7 @@ final class Headline {
                 : "Sampling error unknown: " + EstimateJson.reason(result, needed.attribute()) + "; " + target;
     }
 
-    private static String more(PlotsNeeded needed) {
+    static String more(PlotsNeeded needed) {
         if (needed.needed().isEmpty()) {
             return "How many plots would reach it is unknown.";
         }

@@ -70,8 +70,7 @@ public final class DemoStand {
     private String tree(int plot, Cover cover, int number) {
         int species = pick(cover.shares());
         double dbh = Math.max(4.1, cover.dbh() * Math.exp(0.38 * random.nextGaussian() - 0.05));
-        String row = String.format(
-                Locale.ROOT, "%d,%s,%d,%s,%.1f", plot, cover.code(), number, SPECIES[species], dbh);
+        String row = String.format(Locale.ROOT, "%d,%s,%d,%s,%.1f", plot, cover.code(), number, SPECIES[species], dbh);
         trees++;
         return trees % 4 == 0 ? row + "," + readings(species, dbh) + "," : row + ",,,,";
     }

@@ -1,0 +1,43 @@
+package quadmean.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import quadmean.chart.Wording;
+import quadmean.cruise.CruiseResult;
+import quadmean.estimate.EstimateRow;
+import quadmean.estimate.PlotsNeeded;
+import quadmean.units.Basis;
+
+/** The answer in a few lines of plain text, for the console. */
+public final class ConsoleSummary {
+    private ConsoleSummary() {}
+
+    /** How much, how sure, is it enough. */
+    public static List<String> of(CruiseResult result) {
+        List<String> lines = new ArrayList<>();
+        lines.add(result.design().name() + ": "
+                + Headline.count(result.tally().plots().size(), "plot") + ", "
+                + Headline.count(result.trees().size(), "tree"));
+        for (Basis basis : List.of(Basis.TOTAL, Basis.PER_AREA)) {
+            result.estimate()
+                    .row(EstimateRow.ALL, EstimateRow.ALL, result.design().targetAttribute(), basis)
+                    .ifPresent(row -> lines.add(line(result, row)));
+        }
+        PlotsNeeded target = result.estimate().needed().get(0);
+        lines.add(Headline.verdict(target) + ": " + Headline.achieved(result, target));
+        lines.add(Headline.more(target));
+        result.estimate().notes().forEach(lines::add);
+        return lines;
+    }
+
+    private static String line(CruiseResult result, EstimateRow row) {
+        RowText text = RowText.of(row, result.design().units());
+        String what = row.attribute().label() + " " + text.estimate();
+        String standing = Facts.standing(result, row);
+        String warning = standing.isEmpty() ? "" : "  [volume equations: " + standing + "]";
+        return Double.isFinite(row.lower())
+                ? what + ", " + Wording.confidence(result.estimate().confidence()) + " limits " + text.limits()
+                        + warning
+                : what + ", no limits: " + row.reason() + warning;
+    }
+}
