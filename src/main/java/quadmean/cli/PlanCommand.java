@@ -1,6 +1,8 @@
 package quadmean.cli;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -119,7 +121,7 @@ final class PlanCommand extends DesignCommand {
     private void print(Design design, CruisePlan plan) {
         out().printf(
                         Locale.ROOT,
-                        "%s: target %.4g %% of the %s at %.4g %% confidence; variation %s%n",
+                        "%s: target ±%s %% of the %s at %s %% confidence; variation %s%n",
                         design.name(),
                         plan.targetErrorPercent(),
                         design.targetAttribute().label(),
@@ -139,6 +141,14 @@ final class PlanCommand extends DesignCommand {
                             option.expectedErrorPercent());
         }
         plan.notes().forEach(n -> out().println("  " + n));
+    }
+
+    /** A number as people write it: no zeros at the end, no rounding dirt. */
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(6))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String shares(CruisePlan plan, PlanOption option) {

@@ -58,7 +58,7 @@ public final class Planner {
     private PlanOption stratified(Allocation allocation, List<StratumOutlook> outlook) {
         List<PlannedStratum> planned = planned(outlook);
         int[] units = allocation.smallest(design.targetErrorPercent(), design.confidence(), planned);
-        return option(allocation.id() + " allocation", units, planned);
+        return option(allocation.label(), units, planned);
     }
 
     private PlanOption option(String name, int @Nullable [] units, List<PlannedStratum> planned) {

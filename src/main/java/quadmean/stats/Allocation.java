@@ -9,14 +9,14 @@ import org.jspecify.annotations.Nullable;
 /** How many units a stratified random sample needs and how they are shared among the strata. */
 public enum Allocation {
     /** Shares by size: n_h ∝ W_h. */
-    PROPORTIONAL("proportional") {
+    PROPORTIONAL("proportional allocation") {
         @Override
         double share(PlannedStratum s) {
             return s.weight();
         }
     },
     /** Shares by size and variation: n_h ∝ W_h·S_h, the smallest error for a given n (Neyman 1934). */
-    NEYMAN("neyman") {
+    NEYMAN("Neyman allocation") {
         @Override
         double share(PlannedStratum s) {
             return s.weight() * s.sd();
@@ -26,17 +26,17 @@ public enum Allocation {
     /** A stratum needs two units for a standard error. */
     private static final int LEAST = 2;
 
-    private final String id;
+    private final String label;
 
-    Allocation(String id) {
-        this.id = id;
+    Allocation(String label) {
+        this.label = label;
     }
 
     abstract double share(PlannedStratum s);
 
-    /** The name used in design files. */
-    public String id() {
-        return id;
+    /** The words used in outputs. */
+    public String label() {
+        return label;
     }
 
     /**
