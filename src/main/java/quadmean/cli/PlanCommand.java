@@ -123,9 +123,9 @@ final class PlanCommand extends DesignCommand {
                         Locale.ROOT,
                         "%s: target ±%s %% of the %s at %s %% confidence; variation %s%n",
                         design.name(),
-                        plan.targetErrorPercent(),
+                        plain(plan.targetErrorPercent()),
                         design.targetAttribute().label(),
-                        100 * plan.confidence(),
+                        plain(100 * plan.confidence()),
                         plan.variation());
         for (PlanOption option : plan.options()) {
             if (!option.isReachable()) {
