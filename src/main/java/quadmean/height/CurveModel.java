@@ -3,9 +3,10 @@ package quadmean.height;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.math3.stat.regression.SimpleRegression;
+import java.util.stream.IntStream;
 import quadmean.model.CurveForm;
 import quadmean.stats.LeastSquaresProblem;
+import quadmean.stats.StraightLine;
 
 /**
  * The mathematics of the curve forms: height above breast height as a function of dbh, in one unit system throughout.
@@ -135,10 +136,11 @@ enum CurveModel implements LeastSquaresProblem.Model {
 
     /** Intercept and slope of a straight line through n points. */
     private static double[] line(double[] d, Axis x, Axis y) {
-        SimpleRegression line = new SimpleRegression();
-        for (int i = 0; i < d.length; i++) {
-            line.addData(x.at(i), y.at(i));
-        }
-        return new double[] {line.getIntercept(), line.getSlope()};
+        StraightLine line = StraightLine.through(along(d, x), along(d, y));
+        return new double[] {line.intercept(), line.slope()};
+    }
+
+    private static double[] along(double[] d, Axis axis) {
+        return IntStream.range(0, d.length).mapToDouble(axis::at).toArray();
     }
 }

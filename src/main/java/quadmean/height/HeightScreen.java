@@ -16,8 +16,8 @@ public final class HeightScreen {
     private static final double MAD_TO_SD = 1.4826;
     private static final int MAX_ROUNDS = 20;
 
-    /** Heights are not taken finer than this (m), so that heights on a perfect curve are not off it by a rounding. */
-    private static final double FINEST_M = 0.1;
+    /** Heights are read to a decimetre at best, so no scatter is smaller than half of one (m). */
+    private static final double LEAST_SCALE = 0.05;
 
     private HeightScreen() {}
 
@@ -64,7 +64,7 @@ public final class HeightScreen {
             List<Tree> peers = CurveChoice.measured(trees).stream()
                     .filter(t -> pooled || t.species().equals(species.species()))
                     .toList();
-            double scale = Math.max(FINEST_M, MAD_TO_SD * medianAbsolute(residuals(peers, curve)));
+            double scale = Math.max(LEAST_SCALE, MAD_TO_SD * medianAbsolute(residuals(peers, curve)));
             for (Tree tree : peers) {
                 double expected = curve.heightMetres(tree.dbhCm());
                 double off = Math.abs(CurveChoice.height(tree).metres() - expected) / scale;

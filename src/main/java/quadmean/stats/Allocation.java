@@ -49,16 +49,50 @@ public enum Allocation {
      */
     public record PlannedStratum(double weight, double populationUnits, double mean, double sd) {}
 
-    /** Exact shares of n units, before rounding. */
+    /**
+     * Exact shares of n units, before rounding. A stratum whose share exceeds its units is taken whole and the rest
+     * shared again (Cochran 1977, section 5.8; number from memory); with more units than all strata hold, each is whole.
+     */
     public double[] shares(int n, List<PlannedStratum> strata) {
-        double[] raw = strata.stream().mapToDouble(this::share).toArray();
-        double sum = Moments.sum(raw);
-        return Arrays.stream(raw).map(r -> n * r / sum).toArray();
+        double[] shares = new double[strata.size()];
+        boolean[] whole = new boolean[shares.length];
+        double left = n;
+        boolean again = true;
+        while (again) {
+            again = false;
+            double[] parts = parts(strata, whole);
+            for (int i = 0; i < shares.length; i++) {
+                shares[i] = whole[i] ? shares[i] : left * parts[i];
+            }
+            for (int i = 0; i < shares.length; i++) {
+                double most = Math.max(LEAST, Math.ceil(strata.get(i).populationUnits()));
+                if (shares[i] > most) {
+                    shares[i] = most;
+                    left -= most;
+                    whole[i] = true;
+                    again = true;
+                }
+            }
+        }
+        return shares;
+    }
+
+    /** Parts of one for the strata not taken whole; by size where none of them has any spread. */
+    private double[] parts(List<PlannedStratum> strata, boolean[] whole) {
+        double[] raw = new double[whole.length];
+        double[] weights = new double[whole.length];
+        for (int i = 0; i < whole.length; i++) {
+            raw[i] = whole[i] ? 0 : share(strata.get(i));
+            weights[i] = whole[i] ? 0 : strata.get(i).weight();
+        }
+        double[] chosen = Moments.sum(raw) > 0 ? raw : weights;
+        double sum = Moments.sum(chosen);
+        return Arrays.stream(chosen).map(r -> r / sum).toArray();
     }
 
     /**
      * Whole units for each stratum, at least two in each: floors, then the largest remainders (ties to the earlier
-     * stratum), then units moved from the largest strata to those below two.
+     * stratum), then units moved from the largest strata to those below two. Never more than a stratum holds.
      *
      * @param n units to share, at least two for each stratum
      */
@@ -70,7 +104,7 @@ public enum Allocation {
                 .boxed()
                 .sorted(Comparator.comparingDouble((Integer i) -> units[i] - shares[i]))
                 .toList();
-        int left = n - Arrays.stream(units).sum();
+        int left = (int) Math.rint(Moments.sum(shares)) - Arrays.stream(units).sum();
         for (int k = 0; k < left; k++) {
             units[byRemainder.get(k % units.length)]++;
         }

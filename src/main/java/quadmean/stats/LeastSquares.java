@@ -23,6 +23,9 @@ public final class LeastSquares {
     private static final int MAX_POLISH = 50;
     private static final double SINGULAR = 1e-14;
 
+    /** Residuals below this share of the responses count as that much, so that exact data have an optimum too. */
+    private static final double NEGLIGIBLE = 1e-6;
+
     /** Stands for a value that does not exist, so that the descent turns back. */
     private static final double OUT_OF_DOMAIN = 1e150;
 
@@ -131,7 +134,9 @@ public final class LeastSquares {
         int n = r.getDimension();
         double tangent = rotated.getSubVector(0, p.length).getNorm() / Math.sqrt(p.length);
         double normal = rotated.getSubVector(p.length, n - p.length).getNorm() / Math.sqrt(n - p.length);
-        return normal == 0 ? 0 : tangent / normal;
+        double floor = NEGLIGIBLE * new ArrayRealVector(problem.y(), false).getNorm() / Math.sqrt(n);
+        double scale = Math.max(normal, floor);
+        return scale == 0 ? 0 : tangent / scale;
     }
 
     private static Optional<LeastSquaresFit> evaluate(LeastSquaresProblem problem, double[] p) {

@@ -16,7 +16,8 @@ public final class SampleSize {
      * @param cvPercent coefficient of variation between units (percent), above 0
      * @param errorPercent allowed half width of the confidence interval (percent of the mean), above 0
      * @param confidence confidence level, in (0, 1)
-     * @param populationUnits units in the population N, at least 2; infinity for no correction
+     * @param populationUnits units in the population N, above 1; infinity for no correction. Need not be whole: a census
+     *     takes the next whole number
      * @return n, or empty if more than {@link #LARGEST} would be needed
      */
     public static OptionalInt simpleRandom(
@@ -24,7 +25,7 @@ public final class SampleSize {
         Arguments.positive(cvPercent, "CV");
         Arguments.positive(errorPercent, "allowed error");
         int low = 2;
-        int high = (int) Math.min(LARGEST, Math.floor(populationUnits));
+        int high = (int) Math.min(LARGEST, Math.ceil(populationUnits));
         Arguments.atLeast(high, 2, "units in the population");
         if (!isEnough(high, cvPercent, errorPercent, confidence, populationUnits)) {
             return OptionalInt.empty();

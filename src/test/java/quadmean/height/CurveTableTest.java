@@ -1,0 +1,174 @@
+package quadmean.height;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import quadmean.model.CurveForm;
+import quadmean.model.HeightSource;
+import quadmean.model.Tree;
+import quadmean.support.Tolerance;
+import quadmean.units.UnitSystem;
+
+class CurveTableTest {
+    private static final double[] NASLUND = {1.8, 0.175};
+    private static final double[] DOUGLAS_FIR_FEET = {4.81519, -7.29306};
+
+    /** A species with too few heights for a curve of its own, next to one with plenty. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 5})
+    void aSpeciesWithFewHeightsFallsBackToThePooledCurve(int heights) {
+        List<Tree> trees = new ArrayList<>(plenty("DF"));
+        trees.addAll(Heights.trees("WC", Heights.generated(CurveForm.NASLUND, NASLUND, 1.3, heights, 1, 8)));
+        Tree unmeasured = Heights.tree("WC", 99, 33, Double.NaN);
+        trees.add(unmeasured);
+        CurveTable table = CurveTable.fit(trees, Heights.METRIC);
+        SpeciesCurve rare = table.species().get(1);
+        assertEquals("WC", rare.species());
+        assertEquals(heights, rare.heights());
+        assertEquals(heights + " heights, 6 needed for a curve of its own; pooled curve used", rare.reason());
+        assertEquals(table.pooled().chosen(), rare.chosen());
+        HeightedTree filled = table.fill(unmeasured);
+        assertEquals(HeightSource.POOLED_CURVE, filled.source());
+        assertEquals(chosen(table.pooled()).heightMetres(33), filled.heightM());
+        assertEquals(40 + heights, table.pooled().heights());
+    }
+
+    @Test
+    void enoughHeightsGiveACurveOfItsOwn() {
+        List<Tree> trees = new ArrayList<>(plenty("DF"));
+        trees.addAll(Heights.trees("WC", Heights.generated(CurveForm.NASLUND, NASLUND, 1.3, 6, 1, 8)));
+        CurveTable table = CurveTable.fit(trees, Heights.METRIC);
+        assertEquals("WC", chosen(table.species().get(1)).species());
+        HeightedTree filled = table.fill(Heights.tree("WC", 99, 33, Double.NaN));
+        assertEquals(HeightSource.SPECIES_CURVE, filled.source());
+        assertEquals(chosen(table.species().get(1)).heightMetres(33), filled.heightM());
+    }
+
+    @Test
+    void withoutAnyHeightsHeightsStayUnknown() {
+        List<Tree> trees = List.of(Heights.tree("DF", 1, 30, Double.NaN), Heights.tree("GF", 2, 20, Double.NaN));
+        CurveTable table = CurveTable.fit(trees, Heights.METRIC);
+        assertNull(table.pooled().chosen());
+        assertNull(table.curve("DF"));
+        assertTrue(table.species().get(0).reason().contains("heights stay unknown"));
+        for (Tree tree : trees) {
+            HeightedTree filled = table.fill(tree);
+            assertEquals(HeightSource.NONE, filled.source());
+            assertTrue(Double.isNaN(filled.heightM()));
+        }
+    }
+
+    @Test
+    void noTreesAtAllGiveAnEmptyTable() {
+        CurveTable table = CurveTable.fit(List.of(), Heights.METRIC);
+        assertTrue(table.species().isEmpty());
+        assertNull(table.pooled().chosen());
+    }
+
+    @Test
+    void fieldHeightsAreKept() {
+        List<Tree> trees = plenty("DF");
+        CurveTable table = CurveTable.fit(trees, Heights.METRIC);
+        HeightedTree kept = table.fill(trees.get(0));
+        assertEquals(HeightSource.MEASURED, kept.source());
+        assertEquals(CurveChoice.height(trees.get(0)).metres(), kept.heightM());
+    }
+
+    @Test
+    void aSpeciesThatWasNotThereGetsThePooledCurve() {
+        CurveTable table = CurveTable.fit(plenty("DF"), Heights.METRIC);
+        assertEquals(table.pooled().chosen(), table.curve("PP"));
+    }
+
+    /** By idaho-height-fits.csv (R) Näslund has the smallest AIC of the three forms, in both species. */
+    @ParameterizedTest
+    @ValueSource(strings = {"DF", "GF"})
+    void theFormWithTheSmallestCriterionIsChosen(String species) {
+        CurveTable table = CurveTable.fit(Heights.trees(species, Heights.idaho(species)), Heights.METRIC);
+        SpeciesCurve curve = table.species().get(0);
+        assertEquals(CurveForm.NASLUND, chosen(curve).form());
+        assertEquals("Näslund has the smallest AICc", curve.reason());
+        assertEquals(3, curve.fits().size());
+        double[] own = chosen(curve).parameters();
+        double[] r = CurveFitterTest.reference("naslund", species).stream()
+                .mapToDouble(row -> Double.parseDouble(row.getField("est")))
+                .toArray();
+        Tolerance.FIT.check(r, own, species);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CurveForm.class)
+    void theFormThatTheDesignAsksForIsTheOnlyOneTried(CurveForm form) {
+        SpeciesCurve curve = asking(form, "GF");
+        assertEquals(form, chosen(curve).form());
+        assertEquals(1, curve.fits().size());
+        assertEquals(form.label() + " as the design asks", curve.reason());
+    }
+
+    /** On Douglas-fir Chapman-Richards has no optimum (R's nls found none): asked for, it is still not used. */
+    @Test
+    void aDegenerateCurveIsNeverChosen() {
+        SpeciesCurve curve = asking(CurveForm.CHAPMAN_RICHARDS, "DF");
+        assertEquals(FitStatus.DEGENERATE, curve.fits().get(0).status());
+        assertEquals(SpeciesCurve.POOLED, chosen(curve).species());
+        assertEquals("no usable fit; pooled curve used", curve.reason());
+    }
+
+    /** Wykoff parameters for inches and feet, breast height 4.5 ft; the tree is 10 in (from memory, see README). */
+    @Test
+    void aCurveInUsUnitsWorksInInchesAndFeet() {
+        HeightSettings us =
+                new HeightSettings(UnitSystem.US, 4.5, Map.of("DF", CurveForm.WYKOFF), Heights.MIN_HEIGHTS, 5);
+        Heights.Sample feet = Heights.generated(CurveForm.WYKOFF, DOUGLAS_FIR_FEET, 4.5, 40, 0, 3);
+        Heights.Sample metric = new Heights.Sample(times(2.54, feet.d()), times(0.3048, feet.h()));
+        CurveTable table = CurveTable.fit(Heights.trees("DF", metric), us);
+        HeightCurve curve = chosen(table.species().get(0));
+        Tolerance.relative("exact data", 1e-8).check(DOUGLAS_FIR_FEET, curve.parameters(), "parameters");
+        double direct = 0.3048 * (4.5 + Math.exp(curve.parameters()[0] + curve.parameters()[1] / 11));
+        Tolerance.ROUNDING.check(direct, curve.heightMetres(25.4), "height of a 10 in tree (m)");
+    }
+
+    @Test
+    void aCurveKnowsTheRangeOfItsHeights() {
+        HeightCurve curve =
+                chosen(CurveTable.fit(plenty("DF"), Heights.METRIC).species().get(0));
+        double[] d = plenty("DF").stream().mapToDouble(Tree::dbhCm).sorted().toArray();
+        assertEquals(40, curve.heights());
+        assertFalse(curve.isExtrapolated(d[0]));
+        assertFalse(curve.isExtrapolated(d[39]));
+        assertTrue(curve.isExtrapolated(d[0] - 0.1));
+        assertTrue(curve.isExtrapolated(d[39] + 0.1));
+    }
+
+    private static SpeciesCurve asking(CurveForm form, String species) {
+        HeightSettings settings =
+                new HeightSettings(UnitSystem.METRIC, 1.3, Map.of(species, form), Heights.MIN_HEIGHTS, 5);
+        return CurveTable.fit(Heights.trees(species, Heights.idaho(species)), settings)
+                .species()
+                .get(0);
+    }
+
+    private static List<Tree> plenty(String species) {
+        return Heights.trees(species, Heights.generated(CurveForm.NASLUND, NASLUND, 1.3, 40, 1, 5));
+    }
+
+    private static HeightCurve chosen(SpeciesCurve curve) {
+        assertNotNull(curve.chosen(), curve.reason());
+        return curve.chosen();
+    }
+
+    private static double[] times(double k, double[] values) {
+        return Arrays.stream(values).map(v -> k * v).toArray();
+    }
+}

@@ -1,0 +1,137 @@
+package quadmean.stats;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static quadmean.support.ReferenceFiles.number;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import quadmean.support.Tolerance;
+
+class LeastSquaresTest {
+    private static final LeastSquaresProblem.Model LINE =
+            CertifiedProblems.model((x, b) -> b[0] + b[1] * x, (x, b) -> new double[] {1, x});
+
+    /** Every NIST problem from both of its published starts. */
+    static Stream<Arguments> certified() {
+        return CertifiedProblems.all()
+                .flatMap(set -> Stream.of("start1", "start2")
+                        .map(start -> Arguments.of(set.get("name").asText(), start, set)));
+    }
+
+    @ParameterizedTest(name = "{0} from {1}")
+    @MethodSource("certified")
+    void certifiedValuesComeOut(String name, String start, JsonNode set) {
+        LeastSquaresFit fit = solve(set, CertifiedProblems.parameters(set, start));
+        Tolerance.CERTIFIED.check(CertifiedProblems.parameters(set, "certified"), fit.parameters(), name);
+        double[] sds = CertifiedProblems.parameters(set, "standard_deviation");
+        for (int i = 0; i < sds.length; i++) {
+            Tolerance.CERTIFIED.check(sds[i], fit.standardError(i), name + " sd " + i);
+        }
+        Tolerance.CERTIFIED.check(number(set.get("residual_sum_of_squares")), fit.rss(), name + " rss");
+        Tolerance.CERTIFIED.check(number(set.get("residual_standard_deviation")), fit.sigma(), name + " sigma");
+        assertTrue(fit.relativeOffset() < 1e-6, "offset " + fit.relativeOffset());
+    }
+
+    @Test
+    void everyCertifiedProblemIsSolved() {
+        assertEquals(CertifiedProblems.MODELS.size(), CertifiedProblems.all().count());
+    }
+
+    @Test
+    void theBestOfSeveralStartsWins() {
+        // a start where the curve is flat, and a good one
+        JsonNode set = CertifiedProblems.all()
+                .filter(s -> s.get("name").asText().equals("BoxBOD"))
+                .findFirst()
+                .orElseThrow();
+        double[] flat = {100, 1e4};
+        double[] good = CertifiedProblems.parameters(set, "start2");
+        LeastSquaresFit both = solve(set, flat, good);
+        assertEquals(solve(set, good).rss(), both.rss());
+        assertTrue(solve(set, flat).rss() > both.rss());
+    }
+
+    @Test
+    void parametersThatDataCannotTellApartHaveNoErrors() {
+        LeastSquaresProblem.Model twice =
+                CertifiedProblems.model((x, b) -> (b[0] + b[1]) * x, (x, b) -> new double[] {x, x});
+        LeastSquaresFit fit = LeastSquares.solve(new LeastSquaresProblem(
+                        twice, new double[] {1, 2, 3}, new double[] {2, 4, 7}, List.of(new double[] {1, 0})))
+                .orElseThrow();
+        assertFalse(fit.hasFullRank());
+        assertTrue(Double.isNaN(fit.standardError(0)));
+        assertTrue(fit.conditionNumber() > 1e14);
+    }
+
+    /** The points 1, 2, 4 over 0, 1, 2 lie 1/6, -1/3, 1/6 off y = 5/6 + 1.5·x: rss 1/6 (by hand). */
+    @Test
+    void aStraightLineThroughThreePoints() {
+        LeastSquaresFit fit = line(new double[] {0, 1, 2}, new double[] {1, 2, 4});
+        Tolerance.ROUNDING.check(new double[] {5 / 6.0, 1.5}, fit.parameters(), "line");
+        Tolerance.ROUNDING.check(1 / 6.0, fit.rss(), "rss");
+        Tolerance.ROUNDING.check(Math.sqrt(1 / 6.0), fit.sigma(), "sigma");
+        Tolerance.ROUNDING.check(Math.sqrt(1 / 12.0), fit.standardError(1), "error of the slope");
+        // n·(ln(2π·rss/n) + 1) + 2·3, by definition of Akaike's criterion
+        Tolerance.ROUNDING.check(3 * (Math.log(2 * Math.PI / 18) + 1) + 6, fit.aic(), "AIC");
+    }
+
+    /** Small-sample criterion of Hurvich and Tsai: AIC + 2k(k+1)/(n-k-1), k = 3 (definition). */
+    @Test
+    void smallSamplesPayForParameters() {
+        LeastSquaresFit six = line(new double[] {1, 2, 3, 4, 5, 6}, new double[] {1, 3, 2, 5, 4, 6});
+        Tolerance.ROUNDING.check(six.aic() + 12, six.aicc(), "AICc");
+        LeastSquaresFit four = line(new double[] {1, 2, 3, 4}, new double[] {1, 3, 2, 5});
+        assertEquals(Double.POSITIVE_INFINITY, four.aicc());
+    }
+
+    @Test
+    void anExactFitHasNoOffset() {
+        LeastSquaresFit fit = line(new double[] {0, 1, 2, 3}, new double[] {1, 3, 5, 7});
+        Tolerance.absolute("rounding", 1e-14).check(0, fit.rss(), "rss");
+        assertArrayEquals(new double[] {1, 2}, fit.parameters(), 1e-12);
+        assertTrue(fit.hasFullRank());
+    }
+
+    @Test
+    void aModelWithoutValuesGivesNoFit() {
+        LeastSquaresProblem.Model nowhere =
+                CertifiedProblems.model((x, b) -> Double.NaN, (x, b) -> new double[] {Double.NaN});
+        Optional<LeastSquaresFit> fit = LeastSquares.solve(new LeastSquaresProblem(
+                nowhere, new double[] {1, 2, 3}, new double[] {1, 2, 3}, List.of(new double[] {1})));
+        assertEquals(Optional.empty(), fit);
+    }
+
+    @Test
+    void problemsThatDoNotAddUpAreRefused() {
+        double[] three = {1, 2, 3};
+        double[] two = {1, 2};
+        List<double[]> start = List.of(new double[] {0, 0});
+        assertThrows(IllegalArgumentException.class, () -> new LeastSquaresProblem(LINE, three, two, start));
+        assertThrows(IllegalArgumentException.class, () -> new LeastSquaresProblem(LINE, two, two, start));
+        assertThrows(IllegalArgumentException.class, () -> new LeastSquaresProblem(LINE, three, three, List.of()));
+    }
+
+    private static LeastSquaresFit line(double[] x, double[] y) {
+        return LeastSquares.solve(new LeastSquaresProblem(LINE, x, y, List.of(new double[] {0, 0})))
+                .orElseThrow();
+    }
+
+    private static LeastSquaresFit solve(JsonNode set, double[]... starts) {
+        LeastSquaresProblem.Model model =
+                CertifiedProblems.MODELS.get(set.get("name").asText());
+        double[] x = CertifiedProblems.column(set, 1);
+        double[] y = CertifiedProblems.column(set, 0);
+        return LeastSquares.solve(new LeastSquaresProblem(model, x, y, List.of(starts)))
+                .orElseThrow();
+    }
+}
