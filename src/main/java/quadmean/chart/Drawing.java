@@ -62,6 +62,7 @@ final class Drawing {
                 .setErrorBarsColor(INK)
                 .setyAxisTickLabelsFormattingFunction(Drawing::tick)
                 .setAxisTickPadding(7)
+                .setYAxisLabelAlignment(AxesChartStyler.TextAlignment.Right)
                 .setPlotMargin(0)
                 .setAxisTitlePadding(8);
         styler.setChartBackgroundColor(Color.WHITE)

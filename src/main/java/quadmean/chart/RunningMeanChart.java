@@ -41,7 +41,7 @@ final class RunningMeanChart {
         double[] x = means.stream().mapToDouble(RunningMean::plots).toArray();
         double[] y = means.stream().mapToDouble(m -> shown(design, m.mean())).toArray();
         line(chart.addSeries("Estimate", x, y), LINE, 2.5f);
-        String target = "±" + Wording.plain(design.targetErrorPercent()) + " %";
+        String target = "±" + Wording.percent(design.targetErrorPercent());
         String what = Wording.perArea(attribute, design.units());
         String title = Wording.capital(what) + " as plots came in. Band: " + limits + "; dashed: target band of "
                 + target + " about the final estimate." + Wording.volumeRemark(result);

@@ -149,7 +149,8 @@ final class EstimateTables {
                         .filter(r -> key.apply(r).equals(one) && isSameKind(r, column))
                         .findFirst()
                         .map(r -> compactCell(r, notes))
-                        .orElse(Cell.number("")));
+                        .orElseGet(() -> Cell.number(
+                                Rounding.UNKNOWN, notes.mark("not estimated").strip())));
             }
             table.row(cells);
         }
@@ -174,7 +175,7 @@ final class EstimateTables {
     private String neededTable() {
         HtmlTable table = HtmlTable.of(
                 "Plots needed for a sampling error of ±"
-                        + Wording.plain(result.design().targetErrorPercent()) + " % at " + level + " confidence",
+                        + Wording.percent(result.design().targetErrorPercent()) + " at " + level + " confidence",
                 List.of(
                         Cell.text("Attribute"),
                         head("Sampling error now"),

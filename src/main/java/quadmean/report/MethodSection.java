@@ -116,7 +116,7 @@ final class MethodSection {
                 html,
                 "Plots needed",
                 "From the variation seen between plots, the smallest number expected to bring the"
-                        + " sampling error to ±" + Wording.plain(design.targetErrorPercent()) + " %.");
+                        + " sampling error to ±" + Wording.percent(design.targetErrorPercent()) + ".");
         item(
                 html,
                 "Rounding",

@@ -47,7 +47,7 @@ final class RowText {
     /** Both limits with the unit; a dash where they are unknown. */
     String limits() {
         return Double.isFinite(row.lower()) && Double.isFinite(row.upper())
-                ? number(row.lower()) + " to " + number(row.upper()) + " " + unit()
+                ? number(row.lower()) + " to " + number(row.upper()) + "\u00a0" + unit()
                 : Rounding.UNKNOWN;
     }
 
@@ -76,7 +76,7 @@ final class RowText {
     }
 
     private String withUnit(String number) {
-        return number.equals(Rounding.UNKNOWN) ? number : number + " " + unit();
+        return number.equals(Rounding.UNKNOWN) ? number : number + "\u00a0" + unit();
     }
 
     private String number(double metric) {
