@@ -27,7 +27,8 @@ public final class ConsoleSummary {
         lines.add(Headline.verdict(target) + ": " + Headline.achieved(result, target));
         lines.add(Headline.more(target));
         result.estimate().notes().forEach(lines::add);
-        return lines;
+        // consoles get plain spaces
+        return lines.stream().map(line -> line.replace('\u00a0', ' ')).toList();
     }
 
     private static String line(CruiseResult result, EstimateRow row) {
