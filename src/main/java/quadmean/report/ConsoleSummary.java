@@ -36,7 +36,7 @@ public final class ConsoleSummary {
         String what = row.attribute().label() + " " + text.estimate();
         String standing = Facts.standing(result, row);
         String warning = standing.isEmpty() ? "" : "  [volume equations: " + standing + "]";
-        return Double.isFinite(row.lower())
+        return RowText.hasLimits(row)
                 ? what + ", " + Wording.confidence(result.estimate().confidence()) + " limits " + text.limits()
                         + warning
                 : what + ", no limits: " + row.reason() + warning;

@@ -59,7 +59,7 @@ final class Headline {
         html.raw("</div>\n<div class=\"answer\">\n");
         html.element("h2", "How sure");
         html.element("p", "mid", ours.limits());
-        if (Double.isFinite(row.lower())) {
+        if (RowText.hasLimits(row)) {
             String level = Wording.confidence(result.estimate().confidence());
             html.element("p", "small", level + " confidence limits" + otherUnits(row, theirs.limits()));
         } else {
@@ -81,7 +81,7 @@ final class Headline {
             html.raw("<p class=\"mid\">").text(ours.estimate()).raw("</p>\n");
             RowText theirs = RowText.of(row, other);
             String limits =
-                    Double.isFinite(row.lower()) ? "; limits " + ours.limits() + otherUnits(row, theirs.limits()) : "";
+                    RowText.hasLimits(row) ? "; limits " + ours.limits() + otherUnits(row, theirs.limits()) : "";
             String first = otherUnits(row, theirs.estimate()).strip() + limits;
             html.element("p", "small", first.isEmpty() ? "per unit area" : first);
         });
@@ -136,7 +136,7 @@ final class Headline {
     }
 
     private void plainWords(Html html, EstimateRow row) {
-        if (Double.isFinite(row.lower())) {
+        if (RowText.hasLimits(row)) {
             html.element(
                     "p",
                     "plain",
