@@ -28,8 +28,13 @@ final class DiameterChart {
         double low = classes.stream().mapToDouble(DiameterClass::lowerCm).min().orElseThrow();
         double width = classes.get(0).upperCm() - classes.get(0).lowerCm();
         List<String> labels = labels(classes, low, width, units);
-        CategoryChart chart =
-                Drawing.bars("Dbh class (" + units.diameter().label() + ")", "Trees (" + perArea.label() + ")");
+        int entries = (int) classes.stream()
+                .filter(c -> c.treesPerHa() > 0)
+                .map(DiameterClass::species)
+                .distinct()
+                .count();
+        CategoryChart chart = Drawing.bars(
+                "Dbh class (" + units.diameter().label() + ")", "Trees (" + perArea.label() + ")", entries);
         chart.getStyler().setStacked(true).setAvailableSpaceFill(0.94);
         chart.getStyler().setXAxisLabelRotation(labels.size() > LEVEL_LABELS ? 90 : 0);
         chart.getStyler().setXAxisMaxLabelCount(Math.min(MOST_LABELS, labels.size()));

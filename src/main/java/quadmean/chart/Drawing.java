@@ -24,28 +24,38 @@ final class Drawing {
     private static final int WIDTH = 600;
     private static final int HEIGHT = 420;
     private static final int FONT = 15;
+    private static final int MOST_ENTRIES_BELOW = 4;
+    private static final int ENTRY_HEIGHT = 32;
 
     private Drawing() {}
 
-    static XYChart xy(String xTitle, String yTitle) {
+    /**
+     * A chart of points and lines.
+     *
+     * @param entries entries of its legend
+     */
+    static XYChart xy(String xTitle, String yTitle, int entries) {
         XYChart chart = new XYChartBuilder()
                 .width(WIDTH)
-                .height(HEIGHT)
+                .height(Math.max(HEIGHT, ENTRY_HEIGHT * (entries + 1)))
                 .xAxisTitle(xTitle)
                 .yAxisTitle(yTitle)
                 .build();
         dress(chart.getStyler());
+        placeLegend(chart.getStyler(), entries);
         return chart;
     }
 
-    static CategoryChart bars(String xTitle, String yTitle) {
+    /** A bar chart whose legend has so many entries. */
+    static CategoryChart bars(String xTitle, String yTitle, int entries) {
         CategoryChart chart = new CategoryChartBuilder()
                 .width(WIDTH)
-                .height(HEIGHT)
+                .height(Math.max(HEIGHT, ENTRY_HEIGHT * (entries + 1)))
                 .xAxisTitle(xTitle)
                 .yAxisTitle(yTitle)
                 .build();
         dress(chart.getStyler());
+        placeLegend(chart.getStyler(), entries);
         chart.getStyler().setYAxisMin(0.0).setPlotGridVerticalLinesVisible(false);
         return chart;
     }
@@ -62,6 +72,7 @@ final class Drawing {
                 .setErrorBarsColor(INK)
                 .setyAxisTickLabelsFormattingFunction(Drawing::tick)
                 .setAxisTickPadding(7)
+                .setYAxisLabelAlignment(AxesChartStyler.TextAlignment.Right)
                 .setPlotMargin(0)
                 .setAxisTitlePadding(8);
         styler.setChartBackgroundColor(Color.WHITE)
@@ -77,6 +88,13 @@ final class Drawing {
                 .setLegendSeriesLineLength(22)
                 .setLegendPosition(Styler.LegendPosition.OutsideS)
                 .setLegendLayout(Styler.LegendLayout.Horizontal);
+    }
+
+    /** A legend of many entries would run out of a line below the chart; it stands beside it. */
+    private static void placeLegend(Styler styler, int entries) {
+        if (entries > MOST_ENTRIES_BELOW) {
+            styler.setLegendPosition(Styler.LegendPosition.OutsideE).setLegendLayout(Styler.LegendLayout.Vertical);
+        }
     }
 
     /** A tick label with commas between thousands. */

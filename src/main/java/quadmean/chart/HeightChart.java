@@ -3,10 +3,9 @@ package quadmean.chart;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
+import java.util.TreeMap;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.markers.Marker;
@@ -35,39 +34,42 @@ final class HeightChart {
             return Optional.empty();
         }
         UnitSystem units = result.design().units();
+        Map<String, HeightCurve> own = ownCurves(result);
         XYChart chart = Drawing.xy(
                 "Dbh (" + units.diameter().label() + ")",
-                "Height (" + units.length().label() + ")");
+                "Height (" + units.length().label() + ")",
+                own.size() + 2);
         chart.getStyler().setXAxisMin(0.0).setYAxisMin(0.0);
-        Set<String> own = new TreeSet<>();
-        for (SpeciesCurve search : result.curves().species()) {
-            HeightCurve curve = search.chosen();
-            if (curve != null && !curve.species().equals(SpeciesCurve.POOLED)) {
-                own.add(search.species());
-                points(
-                        chart,
-                        search.species(),
-                        of(shown, search.species()),
-                        units,
-                        colours.colour(search.species()),
-                        colours.marker(search.species()));
-                curve(chart, search.species(), curve, units, colours.colour(search.species()));
-            }
-        }
+        own.forEach((species, curve) -> {
+            points(chart, species, of(shown, species), units, colours.colour(species), colours.marker(species));
+            curve(chart, species, curve, units, colours.colour(species));
+        });
         List<HeightedTree> others =
-                shown.stream().filter(t -> !own.contains(t.tree().species())).toList();
+                shown.stream().filter(t -> !own.containsKey(t.tree().species())).toList();
         points(chart, "other species", others, units, SpeciesColours.POOLED, SeriesMarkers.CROSS);
         String grey = pooled(chart, result, units);
         String count = shown.size() < measured.size() ? ", " + shown.size() + " of " + measured.size() + " shown" : "";
         String title = "Heights from the field against dbh" + count
                 + ". Line: curve of the species, over the diameters it was fitted to" + grey + ".";
         String alt = "Scatter of " + shown.size() + " heights against dbh with a curve for species "
-                + String.join(", ", own) + grey + ". The table of height curves has the parameters.";
+                + String.join(", ", own.keySet()) + grey + ". The table of height curves has the parameters.";
         return Optional.of(new Picture("heights", title, alt, Drawing.svg(chart, "heights")));
     }
 
+    /** The curves of species that have one of their own. */
+    private static Map<String, HeightCurve> ownCurves(CruiseResult result) {
+        Map<String, HeightCurve> own = new TreeMap<>();
+        for (SpeciesCurve search : result.curves().species()) {
+            HeightCurve curve = search.chosen();
+            if (curve != null && !curve.species().equals(SpeciesCurve.POOLED)) {
+                own.put(search.species(), curve);
+            }
+        }
+        return own;
+    }
+
     private static String pooled(XYChart chart, CruiseResult result, UnitSystem units) {
-        @Nullable HeightCurve curve = result.curves().pooled().chosen();
+        HeightCurve curve = result.curves().pooled().chosen();
         if (curve == null) {
             return "";
         }

@@ -33,7 +33,8 @@ final class RunningMeanChart {
         }
         Design design = result.design();
         Attribute attribute = design.targetAttribute();
-        XYChart chart = Drawing.xy("Plots so far", Wording.axis(attribute, design.units()));
+        XYChart chart = Drawing.xy("Plots so far", Wording.axis(attribute, design.units()), 3);
+        chart.getStyler().setXAxisMin(0.0).setPlotGridVerticalLinesVisible(false);
         chart.getStyler().setxAxisTickLabelsFormattingFunction(RunningMeanChart::whole);
         String limits = Wording.confidence(result.estimate().confidence()) + " limits";
         addBand(chart, means, design, limits);
@@ -41,7 +42,7 @@ final class RunningMeanChart {
         double[] x = means.stream().mapToDouble(RunningMean::plots).toArray();
         double[] y = means.stream().mapToDouble(m -> shown(design, m.mean())).toArray();
         line(chart.addSeries("Estimate", x, y), LINE, 2.5f);
-        String target = "±" + Wording.plain(design.targetErrorPercent()) + " %";
+        String target = "±" + Wording.percent(design.targetErrorPercent());
         String what = Wording.perArea(attribute, design.units());
         String title = Wording.capital(what) + " as plots came in. Band: " + limits + "; dashed: target band of "
                 + target + " about the final estimate." + Wording.volumeRemark(result);

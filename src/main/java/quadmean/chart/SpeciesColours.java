@@ -12,15 +12,17 @@ import quadmean.estimate.EstimateRow;
 
 /**
  * One colour and one marker for each species of a cruise, by the order of the codes, so that a species looks the same
- * wherever it occurs. The hues differ in lightness too and stay apart for colour-blind readers (after Okabe and Ito
- * 2008, their yellow left out because it does not show on white); beyond eight species colours come round again with
- * another marker.
+ * wherever it occurs. The hues differ in lightness too and stay apart for colour-blind readers (the first six
+ * after Okabe and Ito 2008); beyond twelve species colours come round again with another marker.
  */
 public final class SpeciesColours {
     /** Stands for the curve of all species together and for species without one of their own. */
     static final Color POOLED = new Color(0x6E6E6E);
 
-    private static final int[] HUES = {0x0072B2, 0xD55E00, 0x009E73, 0xCC79A7, 0xE69F00, 0x56B4E9, 0x6B4423, 0x4B2E83};
+    private static final int[] HUES = {
+        0x0072B2, 0xD55E00, 0x009E73, 0xCC79A7, 0xE69F00, 0x56B4E9, 0x8C5A2B, 0x7E63B8, 0xA89B00, 0x9C2A4F, 0x9FB4C7,
+        0x3E6B2F
+    };
     private static final Marker[] MARKERS = {
         SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.DIAMOND, SeriesMarkers.TRIANGLE_UP
     };

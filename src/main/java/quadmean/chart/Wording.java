@@ -16,7 +16,12 @@ public final class Wording {
 
     /** A confidence level in (0, 1) as a percentage: {@code 95 %}. */
     public static String confidence(double level) {
-        return plain(100 * level) + " %";
+        return percent(100 * level);
+    }
+
+    /** A percentage as given, its sign held to it: {@code 10 %}. */
+    public static String percent(double value) {
+        return plain(value) + "\u00a0%";
     }
 
     /** A number in plain digits without trailing zeros, to eight significant digits. */

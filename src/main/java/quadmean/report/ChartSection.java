@@ -1,6 +1,11 @@
 package quadmean.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import quadmean.chart.ChartSet;
 import quadmean.chart.Picture;
 import quadmean.cruise.CruiseResult;
@@ -36,25 +41,42 @@ final class ChartSection {
         return html.endSection().toString();
     }
 
+    /** One line for each class, one column for each species, in both unit systems. */
     private static String diameters(CruiseResult result) {
         UnitSystem units = result.design().units();
-        Unit dbh = units.diameter();
-        HtmlTable table = HtmlTable.of(
-                "Trees by dbh class and species",
-                List.of(
-                        Cell.text("Dbh class (" + dbh.label() + ")"),
-                        Cell.text("Species"),
-                        Cell.number(Unit.TREES_PER_ACRE.label()),
-                        Cell.number(Unit.TREES_PER_HECTARE.label())));
-        for (DiameterClass c : result.estimate().diameters()) {
-            double perAcre = Unit.TREES_PER_HECTARE.convert(c.treesPerHa(), Unit.TREES_PER_ACRE);
-            table.row(List.of(
-                    Cell.text(limit(c.lowerCm(), dbh) + " to " + limit(c.upperCm(), dbh)),
-                    Cell.text(c.species()),
-                    Cell.number(Rounding.decimals(1).text(perAcre)),
-                    Cell.number(Rounding.decimals(1).text(c.treesPerHa()))));
+        List<DiameterClass> classes = result.estimate().diameters();
+        Set<String> species = new TreeSet<>();
+        Map<Double, String> limits = new TreeMap<>();
+        for (DiameterClass c : classes) {
+            species.add(c.species());
+            limits.put(
+                    c.lowerCm(), limit(c.lowerCm(), units.diameter()) + " to " + limit(c.upperCm(), units.diameter()));
         }
+        List<Cell> header = new ArrayList<>(
+                List.of(Cell.text("Dbh class (" + units.diameter().label() + ")")));
+        species.forEach(code -> header.add(Cell.number(code)));
+        HtmlTable table = HtmlTable.of(
+                "Trees by dbh class and species: " + perArea(units).label() + ", below it "
+                        + perArea(RowText.other(units)).label(),
+                header);
+        limits.forEach((lower, label) -> {
+            List<Cell> row = new ArrayList<>(List.of(Cell.text(label)));
+            species.forEach(code -> row.add(classes.stream()
+                    .filter(c -> c.lowerCm() == lower && c.species().equals(code))
+                    .findFirst()
+                    .map(c -> Cell.number(trees(c, units), trees(c, RowText.other(units))))
+                    .orElse(Cell.number("0.0", "0.0"))));
+            table.row(row);
+        });
         return table.markup();
+    }
+
+    private static Unit perArea(UnitSystem units) {
+        return units == UnitSystem.METRIC ? Unit.TREES_PER_HECTARE : Unit.TREES_PER_ACRE;
+    }
+
+    private static String trees(DiameterClass c, UnitSystem units) {
+        return Rounding.decimals(1).text(Unit.TREES_PER_HECTARE.convert(c.treesPerHa(), perArea(units)));
     }
 
     private static String limit(double cm, Unit dbh) {

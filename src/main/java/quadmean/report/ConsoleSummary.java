@@ -27,7 +27,8 @@ public final class ConsoleSummary {
         lines.add(Headline.verdict(target) + ": " + Headline.achieved(result, target));
         lines.add(Headline.more(target));
         result.estimate().notes().forEach(lines::add);
-        return lines;
+        // consoles get plain spaces
+        return lines.stream().map(line -> line.replace('\u00a0', ' ')).toList();
     }
 
     private static String line(CruiseResult result, EstimateRow row) {
@@ -35,7 +36,7 @@ public final class ConsoleSummary {
         String what = row.attribute().label() + " " + text.estimate();
         String standing = Facts.standing(result, row);
         String warning = standing.isEmpty() ? "" : "  [volume equations: " + standing + "]";
-        return Double.isFinite(row.lower())
+        return RowText.hasLimits(row)
                 ? what + ", " + Wording.confidence(result.estimate().confidence()) + " limits " + text.limits()
                         + warning
                 : what + ", no limits: " + row.reason() + warning;

@@ -93,8 +93,7 @@ final class EstimateTables {
                         head("CV between plots"),
                         head("Plots"),
                         head("df"),
-                        head(other == UnitSystem.METRIC ? "Metric" : "US"),
-                        head("Limits")));
+                        head((other == UnitSystem.METRIC ? "Metric" : "US") + ", limits below")));
         Footnotes notes = new Footnotes();
         for (EstimateRow row : result.estimate().rows()) {
             if (chosen.test(row)) {
@@ -113,8 +112,7 @@ final class EstimateTables {
                         Cell.number(Rounding.percent(row.cvPercent())),
                         Cell.number(Rounding.count(row.n())),
                         Cell.number(df(row)),
-                        Cell.number(theirs.estimate()),
-                        Cell.number(theirs.limits())));
+                        Cell.number(theirs.estimate(), theirs.limits())));
             }
         }
         return table.isEmpty() ? "" : table.markup() + notes.markup();
@@ -149,7 +147,8 @@ final class EstimateTables {
                         .filter(r -> key.apply(r).equals(one) && isSameKind(r, column))
                         .findFirst()
                         .map(r -> compactCell(r, notes))
-                        .orElse(Cell.number("")));
+                        .orElseGet(() -> Cell.number(
+                                Rounding.UNKNOWN, notes.mark("not estimated").strip())));
             }
             table.row(cells);
         }
@@ -164,17 +163,17 @@ final class EstimateTables {
 
     private String standingNote(List<EstimateRow> rows) {
         Set<String> standings = new LinkedHashSet<>();
-        rows.forEach(r -> standings.add(Facts.standing(result, r)));
+        rows.forEach(r -> standings.addAll(List.of(Facts.standing(result, r).split(", "))));
         standings.remove("");
         return standings.isEmpty()
                 ? ""
-                : "<p class=\"notes\">† volume equations: " + Html.escape(String.join("; ", standings)) + ".</p>\n";
+                : "<p class=\"notes\">† volume equations: " + Html.escape(String.join(", ", standings)) + ".</p>\n";
     }
 
     private String neededTable() {
         HtmlTable table = HtmlTable.of(
                 "Plots needed for a sampling error of ±"
-                        + Wording.plain(result.design().targetErrorPercent()) + " % at " + level + " confidence",
+                        + Wording.percent(result.design().targetErrorPercent()) + " at " + level + " confidence",
                 List.of(
                         Cell.text("Attribute"),
                         head("Sampling error now"),

@@ -50,16 +50,20 @@ final class Headline {
         html.raw("<div class=\"answers\">\n<div class=\"answer\">\n");
         html.element("h2", "How much");
         html.element("p", "big", ours.estimate());
-        html.element("p", "small", "of " + RowText.what(row, units) + otherUnits(row, theirs.estimate()));
+        html.element(
+                "p",
+                "small",
+                "of " + row.attribute().label() + (row.basis() == Basis.TOTAL ? " on the whole stand" : "")
+                        + otherUnits(row, theirs.estimate()));
         perArea(html);
         html.raw("</div>\n<div class=\"answer\">\n");
         html.element("h2", "How sure");
         html.element("p", "mid", ours.limits());
-        if (Double.isFinite(row.lower())) {
+        if (RowText.hasLimits(row)) {
             String level = Wording.confidence(result.estimate().confidence());
             html.element("p", "small", level + " confidence limits" + otherUnits(row, theirs.limits()));
         } else {
-            html.element("p", "small", "No confidence limits: " + row.reason() + ".");
+            html.element("p", "small", "No confidence limits: " + why(row) + ".");
         }
         html.raw(RangeStrip.markup(row, design.targetErrorPercent()));
         html.raw("</div>\n<div class=\"answer\">\n");
@@ -75,8 +79,11 @@ final class Headline {
         stand(Basis.PER_AREA).ifPresent(row -> {
             RowText ours = RowText.of(row, units);
             html.raw("<p class=\"mid\">").text(ours.estimate()).raw("</p>\n");
-            String limits = Double.isFinite(row.lower()) ? ", limits " + ours.limits() : "";
-            html.element("p", "small", RowText.of(row, other).estimate() + limits);
+            RowText theirs = RowText.of(row, other);
+            String limits =
+                    RowText.hasLimits(row) ? "; limits " + ours.limits() + otherUnits(row, theirs.limits()) : "";
+            String first = otherUnits(row, theirs.estimate()).strip() + limits;
+            html.element("p", "small", first.isEmpty() ? "per unit area" : first);
         });
     }
 
@@ -108,7 +115,7 @@ final class Headline {
 
     static String achieved(CruiseResult result, PlotsNeeded needed) {
         Design design = result.design();
-        String target = "the target is ±" + Wording.plain(design.targetErrorPercent()) + " % or better at "
+        String target = "the target is ±" + Wording.percent(design.targetErrorPercent()) + " or better at "
                 + Wording.confidence(design.confidence()) + " confidence.";
         return Double.isFinite(needed.achievedPercent())
                 ? "Sampling error ±" + Rounding.percent(needed.achievedPercent()) + "; " + target
@@ -129,7 +136,7 @@ final class Headline {
     }
 
     private void plainWords(Html html, EstimateRow row) {
-        if (Double.isFinite(row.lower())) {
+        if (RowText.hasLimits(row)) {
             html.element(
                     "p",
                     "plain",
@@ -166,6 +173,10 @@ final class Headline {
 
     private Optional<EstimateRow> stand(Basis basis) {
         return result.estimate().row(EstimateRow.ALL, EstimateRow.ALL, design.targetAttribute(), basis);
+    }
+
+    private static String why(EstimateRow row) {
+        return row.reason().isEmpty() ? "the error is unknown" : row.reason();
     }
 
     /** The same in the other unit system, where that is another unit at all. */

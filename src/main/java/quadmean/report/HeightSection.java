@@ -57,7 +57,7 @@ final class HeightSection {
 
     private String chosen() {
         HtmlTable table = HtmlTable.of(
-                "Height curves in use (d: dbh in " + units.diameter().label() + ", bh: breast height, height in "
+                "Height curves in use: d dbh (" + units.diameter().label() + "), bh breast height, heights ("
                         + units.length().label() + ")",
                 List.of(
                         Cell.text("Species"),
@@ -88,8 +88,8 @@ final class HeightSection {
 
     private String tried() {
         HtmlTable table = HtmlTable.of(
-                "Curve forms tried, fitted by least squares in "
-                        + units.diameter().label() + " and " + units.length().label(),
+                "Curve forms tried: least squares, dbh (" + units.diameter().label() + "), heights ("
+                        + units.length().label() + ")",
                 List.of(
                         Cell.text("Species"),
                         Cell.text("Form"),
@@ -181,7 +181,7 @@ final class HeightSection {
     private static String parameters(double[] values) {
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < values.length; i++) {
-            parts.add((char) ('a' + i) + " = " + Rounding.constant(values[i]));
+            parts.add((char) ('a' + i) + "\u00a0=\u00a0" + Rounding.constant(values[i]));
         }
         return String.join(", ", parts);
     }
@@ -190,7 +190,7 @@ final class HeightSection {
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < fit.parameters().length; i++) {
             String error = fit.hasFullRank() ? Rounding.constant(fit.standardError(i)) : "unknown";
-            parts.add((char) ('a' + i) + " = " + Rounding.constant(fit.parameters()[i]) + " (" + error + ")");
+            parts.add((char) ('a' + i) + "\u00a0=\u00a0" + Rounding.constant(fit.parameters()[i]) + " (" + error + ")");
         }
         return String.join(", ", parts);
     }

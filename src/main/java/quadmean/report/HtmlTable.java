@@ -69,9 +69,9 @@ final class HtmlTable {
     String markup() {
         StringBuilder out = new StringBuilder("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"")
                 .append(Html.escape(caption))
-                .append("\"><table>\n<caption>")
+                .append("\"><table>\n<caption><span>")
                 .append(Html.escape(caption))
-                .append("</caption>\n<thead><tr>");
+                .append("</span></caption>\n<thead><tr>");
         header.forEach(c -> out.append("<th scope=\"col\"" + c.kind().attribute + ">" + c.markup() + "</th>"));
         out.append("</tr></thead>\n<tbody>\n");
         for (List<Cell> row : rows) {

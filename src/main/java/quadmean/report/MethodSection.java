@@ -8,6 +8,7 @@ import quadmean.design.Design;
 import quadmean.design.StratumEntry;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
+import quadmean.model.Rule;
 import quadmean.report.HtmlTable.Cell;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
@@ -116,7 +117,8 @@ final class MethodSection {
                 html,
                 "Plots needed",
                 "From the variation seen between plots, the smallest number expected to bring the"
-                        + " sampling error to ±" + Wording.plain(design.targetErrorPercent()) + " %.");
+                        + " sampling error to ±" + Wording.percent(design.targetErrorPercent())
+                        + (design.strata().size() == 1 ? "." : ", shared among strata by area."));
         item(
                 html,
                 "Rounding",
@@ -141,7 +143,7 @@ final class MethodSection {
                 "Heights off the curve",
                 "A height more than " + Wording.plain(height.offCurve())
                         + " robust standard deviations (1.4826 times the median absolute residual) from the curve of its species"
-                        + " is listed as a problem.");
+                        + " is listed as a problem; " + offCurve() + ".");
         item(
                 html,
                 "Volumes",
@@ -156,6 +158,14 @@ final class MethodSection {
                                 Wording.plain(Math.round(inches * 100) / 100.0) + " in",
                                 Wording.plain(Math.round(design.diameterClassCm() * 100) / 100.0) + " cm")
                         + ".");
+    }
+
+    private String offCurve() {
+        return switch (design.policy(Rule.HEIGHT_OFF_CURVE)) {
+            case REFUSE -> "the design has the run stop there";
+            case DROP -> "its row is dropped";
+            case KEEP -> "the height is set aside and filled from the curve";
+        };
     }
 
     private String strata() {

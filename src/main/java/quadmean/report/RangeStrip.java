@@ -22,7 +22,7 @@ final class RangeStrip {
         double limit = scale * error;
         double target = scale * targetPercent;
         String alt = "The limits lie " + Rounding.percent(error) + " either side of the estimate; the target allows "
-                + Wording.plain(targetPercent) + " %.";
+                + Wording.percent(targetPercent) + ".";
         return String.format(
                         Locale.ROOT,
                         "<svg class=\"strip\" viewBox=\"0 0 300 44\" role=\"img\" aria-label=\"%s\">"

@@ -58,7 +58,7 @@ final class Rounding {
     /** A percentage with one decimal, or none from 100 up; a dash for what is not finite. */
     static String percent(double value) {
         return Double.isFinite(value)
-                ? decimals(Math.abs(value) < 99.95 ? 1 : 0).text(value) + " %"
+                ? decimals(Math.abs(value) < 99.95 ? 1 : 0).text(value) + "\u00a0%"
                 : UNKNOWN;
     }
 

@@ -32,7 +32,7 @@ final class RowText {
     }
 
     String se() {
-        return number(row.se());
+        return hasLimits(row) ? number(row.se()) : Rounding.UNKNOWN;
     }
 
     /** The estimate with its unit. */
@@ -46,9 +46,15 @@ final class RowText {
 
     /** Both limits with the unit; a dash where they are unknown. */
     String limits() {
-        return Double.isFinite(row.lower()) && Double.isFinite(row.upper())
-                ? number(row.lower()) + " to " + number(row.upper()) + " " + unit()
+        return hasLimits(row)
+                ? number(row.lower()) + " to " + number(row.upper()) + "\u00a0" + unit()
                 : Rounding.UNKNOWN;
+    }
+
+    /** Whether a row has limits that mean anything: no trees on any plot gives a variance of 0, which says nothing. */
+    static boolean hasLimits(EstimateRow row) {
+        boolean isEmpty = row.se() == 0 && !row.reason().isEmpty();
+        return Double.isFinite(row.lower()) && Double.isFinite(row.upper()) && !isEmpty;
     }
 
     /** The sampling error with its sign: {@code ±12.3 %}. */
@@ -76,7 +82,7 @@ final class RowText {
     }
 
     private String withUnit(String number) {
-        return number.equals(Rounding.UNKNOWN) ? number : number + " " + unit();
+        return number.equals(Rounding.UNKNOWN) ? number : number + "\u00a0" + unit();
     }
 
     private String number(double metric) {

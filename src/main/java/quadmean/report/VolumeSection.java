@@ -69,7 +69,7 @@ final class VolumeSection {
     private static String coefficients(VolumeSpec spec) {
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < spec.coefficients().size(); i++) {
-            parts.add(spec.form().coefficients().get(i) + " = "
+            parts.add(spec.form().coefficients().get(i) + "\u00a0=\u00a0"
                     + Wording.plain(spec.coefficients().get(i)));
         }
         return String.join(", ", parts);

@@ -63,7 +63,7 @@ class ChartSetTest {
     void titlesGiveTheUnitSystemAndExplainTheWhiskers() {
         Picture species = ChartSet.of(SampleCruise.us()).pictures().get(0);
         assertTrue(species.title().contains("per acre"), species.title());
-        assertTrue(species.title().contains("95 % confidence limits"), species.title());
+        assertTrue(species.title().contains("95\u00a0% confidence limits"), species.title());
         assertTrue(species.title().contains("from memory"), species.title());
         assertTrue(species.altText().contains(SampleCruise.NASTY), species.altText());
     }
@@ -125,8 +125,8 @@ class ChartSetTest {
 
     @Test
     void wordsOfNumbers() {
-        assertEquals("95 %", Wording.confidence(0.95));
-        assertEquals("68.3 %", Wording.confidence(0.683));
+        assertEquals("95\u00a0%", Wording.confidence(0.95));
+        assertEquals("68.3\u00a0%", Wording.confidence(0.683));
         assertEquals("0", Wording.plain(0));
         assertEquals("9.9999999", Wording.plain(9.9999999));
         assertEquals("12,000", Drawing.tick(12000));

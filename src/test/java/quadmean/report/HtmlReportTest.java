@@ -1,0 +1,207 @@
+package quadmean.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import quadmean.chart.ChartSet;
+import quadmean.chart.SampleCruise;
+import quadmean.cruise.CruiseResult;
+import quadmean.design.Design;
+import quadmean.estimate.PlotsNeeded;
+import quadmean.model.FinitePopulation;
+import quadmean.model.Policy;
+import quadmean.model.Problem;
+import quadmean.model.Rule;
+import quadmean.model.Tally;
+import quadmean.units.Attribute;
+import quadmean.units.UnitSystem;
+
+class HtmlReportTest {
+
+    private static String page(CruiseResult result) throws IOException {
+        return Written.text(HtmlReport.of(result));
+    }
+
+    /** The page without style and drawings, as a reader sees it. */
+    private static String words(String page) {
+        return page.replaceAll("(?s)<style>.*?</style>|<svg.*?</svg>", "")
+                .replaceAll("<[^>]+>", " ")
+                .replace('\u00a0', ' ')
+                .replaceAll("\\s+", " ");
+    }
+
+    private static String headline(CruiseResult result) throws IOException {
+        String page = page(result);
+        return words(page.substring(page.indexOf("<header"), page.indexOf("</header>")));
+    }
+
+    /** The reader's rounding worked out apart from ours: to the place of the second digit of the standard error. */
+    private static String rounded(double value, double se) {
+        int place = new BigDecimal(se).round(new MathContext(2)).scale();
+        return String.format(
+                Locale.ROOT,
+                "%,d",
+                new BigDecimal(value).setScale(place, RoundingMode.HALF_UP).longValueExact());
+    }
+
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void headlineAgreesWithJson(UnitSystem units) throws IOException {
+        CruiseResult result = SampleCruise.in(units);
+        String headline = headline(result);
+        JsonNode estimates = EstimateJson.tree(result).get("estimates");
+        for (int i = 0; i < 4; i++) { // total and per area, each in both systems
+            JsonNode row = estimates.get(i);
+            for (String key : List.of("mean", "lower", "upper")) {
+                String shown = rounded(row.get(key).asDouble(), row.get("se").asDouble());
+                assertTrue(headline.contains(shown), key + " " + shown + " of row " + i + " not in: " + headline);
+            }
+        }
+        JsonNode target = EstimateJson.tree(result).at("/target/attributes/0");
+        assertTrue(headline.contains(target.get("more").asInt() + " more plots"), headline);
+        assertTrue(headline.contains(target.get("needed").asInt() + " in all"), headline);
+        assertTrue(headline.contains("±18.1 %"), headline); // achievedPercent 18.05
+        assertTrue(headline.contains("Target missed"), headline);
+        assertTrue(headline.contains("95 % confidence limits"), headline);
+    }
+
+    @Test
+    void headlineSaysWhatTheNumbersAreNot() throws IOException {
+        String headline = headline(SampleCruise.us());
+        assertTrue(headline.contains("from memory"), headline);
+        assertTrue(headline.contains("no appraisal and no scale"), headline);
+        assertTrue(headline.contains("do not cover mistakes in measuring"), headline);
+    }
+
+    @Test
+    void unknownIsADashWithItsReason() throws IOException {
+        String empty = headline(SampleCruise.empty());
+        assertTrue(empty.contains("–"), empty);
+        assertTrue(empty.contains("No confidence limits: no trees were tallied."), empty);
+        assertTrue(empty.contains("Target: cannot tell"), empty);
+        assertTrue(empty.contains("How many plots would reach it is unknown."), empty);
+        assertTrue(words(page(SampleCruise.us())).contains(SampleCruise.REASON));
+    }
+
+    @Test
+    void everythingFromFilesIsEscaped() throws IOException {
+        String page = page(SampleCruise.us());
+        assertFalse(page.contains("<b>"), "species code");
+        assertFalse(page.contains("<i>"), "value of a problem");
+        assertFalse(page.contains("<draft>"), "name of the cruise");
+        assertTrue(page.contains("&lt;b&gt;&amp;&quot;"));
+        assertTrue(page.contains("made up for a test &amp; nothing else"));
+    }
+
+    @Test
+    void isOnePageThatNeedsNoNetwork() throws IOException {
+        String page = page(SampleCruise.us());
+        assertTrue(page.startsWith("<!DOCTYPE html>\n<html lang=\"en\">"));
+        String outside = page.replace("xmlns=\"http://www.w3.org/2000/svg\"", "");
+        assertFalse(outside.contains("http://") || outside.contains("https://"), "a link to the network");
+        assertFalse(outside.contains("<script") || outside.contains("<link") || outside.contains("@import"));
+    }
+
+    @Test
+    void headingsAreInOrderAndIdsAreUnique() throws IOException {
+        String page = page(SampleCruise.us());
+        int level = 0;
+        Matcher headings = Pattern.compile("<h([1-6])").matcher(page);
+        while (headings.find()) {
+            int next = Integer.parseInt(headings.group(1));
+            assertTrue(next <= level + 1, "h" + next + " after h" + level);
+            level = next;
+        }
+        List<String> ids = new ArrayList<>();
+        Matcher all = Pattern.compile(" id=\"([^\"]+)\"").matcher(page);
+        while (all.find()) {
+            assertFalse(ids.contains(all.group(1)), "twice: " + all.group(1));
+            ids.add(all.group(1));
+        }
+        Matcher links = Pattern.compile("href=\"#([^\"]+)\"").matcher(page);
+        while (links.find()) {
+            assertTrue(ids.contains(links.group(1)), "link to nowhere: " + links.group(1));
+        }
+    }
+
+    @Test
+    void accountsForRowsProblemsHeightsAndEquations() throws IOException {
+        String words = words(page(SampleCruise.us()));
+        assertTrue(words.contains("62 rows read = 60 used + 2 dropped"), words);
+        assertTrue(words.contains("height-off-curve"));
+        assertTrue(words.contains("Filled from the curve of all species"));
+        assertTrue(words.contains("extrapolated"));
+        assertTrue(words.contains("combined variable; Spurr 1952"));
+        assertTrue(words.contains("Systematic sample within strata, its error estimated as if it were random"));
+        assertTrue(words.contains("seed 42"));
+        assertTrue(words.contains("Local safety codes"));
+        assertTrue(words.contains("check-in"));
+    }
+
+    @Test
+    void longListsOfProblemsPointToTheFile() throws IOException {
+        CruiseResult r = SampleCruise.us();
+        Problem one = r.tally().problems().get(0);
+        List<Problem> many = new ArrayList<>();
+        for (int i = 0; i < 1234; i++) {
+            many.add(one);
+        }
+        Tally tally = new Tally(r.tally().plots(), r.tally().rows(), many);
+        String words =
+                words(page(new CruiseResult(r.design(), tally, r.curves(), r.trees(), r.equations(), r.estimate())));
+        assertTrue(words.contains("The first 200 of 1,234 problems; all are in problems.csv"), words);
+    }
+
+    @Test
+    void missingChartsLeaveAMessage() throws IOException {
+        ChartSet none = new ChartSet(List.of(), "install <fonts>");
+        String page = Written.text(HtmlReport.of(SampleCruise.us(), none));
+        assertTrue(page.contains("install &lt;fonts&gt;"));
+        assertFalse(page.contains("<figure"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"MET,12,Target met", "MISSED,38,Target missed", "UNKNOWN,-1,Target: cannot tell"})
+    void verdictsInWords(PlotsNeeded.Verdict verdict, int needed, String words) {
+        PlotsNeeded plots = new PlotsNeeded(
+                Attribute.TREES, 9, 12, needed < 0 ? OptionalInt.empty() : OptionalInt.of(needed), verdict);
+        assertEquals(words, Headline.verdict(plots));
+        String more = Headline.more(plots);
+        assertTrue(
+                more.startsWith(
+                        switch (verdict) {
+                            case MET -> "No more plots needed";
+                            case MISSED -> "About 26 more plots should reach it, 38 in all";
+                            case UNKNOWN -> "How many plots would reach it is unknown";
+                        }),
+                more);
+    }
+
+    @Test
+    void methodsFollowTheDesign() throws IOException {
+        CruiseResult r = SampleCruise.us();
+        String words = words(page(r));
+        assertTrue(words.contains("Points with a basal area factor of 19.994 ft²/ac (4.59 m²/ha)"), words);
+        assertTrue(words.contains("No correction"), words);
+        assertEquals(FinitePopulation.IGNORE, r.design().finitePopulation());
+        Design design = r.design();
+        assertEquals(Policy.REFUSE, design.policy(Rule.HEIGHT_OFF_CURVE));
+        assertTrue(words.contains("the design has the run stop there"), words);
+    }
+}
