@@ -72,6 +72,23 @@ class CurveFitterPropertiesTest {
 
     @ParameterizedTest
     @EnumSource(CurveForm.class)
+    void withJustEnoughTreesTheFormIsTried(CurveForm form) {
+        int least = TRUTH.get(form).length + 2;
+        LeastSquaresFit fit = fit(form, Heights.generated(form, TRUTH.get(form), 1.3, least, 0.001, 9));
+        assertEquals(least, fit.n());
+    }
+
+    @Test
+    void everyOutcomeHasItsOwnWords() {
+        long words = Arrays.stream(FitStatus.values())
+                .map(FitStatus::label)
+                .distinct()
+                .count();
+        assertEquals(FitStatus.values().length, words);
+    }
+
+    @ParameterizedTest
+    @EnumSource(CurveForm.class)
     void treesOfOneDiameterGiveNoCurve(CurveForm form) {
         double[] d = {20, 20, 20, 20, 20, 20};
         double[] h = {15, 16, 15.5, 14, 17, 16};

@@ -2,6 +2,7 @@ package quadmean.height;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -105,6 +106,15 @@ class CurveModelTest {
                 .toArray();
         List<double[]> starts = model.starts(d, y);
         Tolerance.relative("straight-line regression", 1e-10).check(p, starts.get(0), model.toString());
+    }
+
+    /** The tallest tree stands at 1/1.1 of the asymptote: then the first start is the truth (by algebra). */
+    @Test
+    void chapmanRichardsStartsFromATenthAboveTheTallest() {
+        double[] d = {5, 10, 20, 30, Math.log(11) / 0.05};
+        double[] y = Arrays.stream(d).map(x -> 28 * (1 - Math.exp(-0.05 * x))).toArray();
+        List<double[]> starts = CurveModel.CHAPMAN_RICHARDS.starts(d, y);
+        Tolerance.relative("straight-line regression", 1e-10).check(new double[] {28, 0.05, 1}, starts.get(0), "start");
     }
 
     @ParameterizedTest

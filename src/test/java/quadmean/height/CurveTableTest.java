@@ -107,6 +107,19 @@ class CurveTableTest {
         Tolerance.FIT.check(r, own, species);
     }
 
+    /** Heights within centimetres of a Wykoff curve. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void theTrueFormIsChosenWhereScatterIsSmall(long seed) {
+        Heights.Sample sample = Heights.generated(CurveForm.WYKOFF, new double[] {3.45, -9.5}, 1.3, 60, 0.05, seed);
+        CurveTable table = CurveTable.fit(Heights.trees("GF", sample), Heights.METRIC);
+        assertEquals(CurveForm.WYKOFF, chosen(table.species().get(0)).form(), "seed " + seed);
+        assertEquals(CurveForm.WYKOFF, chosen(table.pooled()).form(), "seed " + seed);
+        assertEquals(
+                "all species together: Wykoff has the smallest AICc",
+                table.pooled().reason());
+    }
+
     @ParameterizedTest
     @EnumSource(CurveForm.class)
     void theFormThatTheDesignAsksForIsTheOnlyOneTried(CurveForm form) {
@@ -125,7 +138,7 @@ class CurveTableTest {
         assertEquals("no usable fit; pooled curve used", curve.reason());
     }
 
-    /** Wykoff parameters for inches and feet, breast height 4.5 ft; the tree is 10 in (from memory, see README). */
+    /** Wykoff parameters for inches and feet, breast height 4.5 ft; the tree is 10 in (coefficients from memory). */
     @Test
     void aCurveInUsUnitsWorksInInchesAndFeet() {
         HeightSettings us =

@@ -1,6 +1,7 @@
 package quadmean.height;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.height.HeightScreen.Outlier;
 import quadmean.model.CurveForm;
 import quadmean.model.Tree;
+import quadmean.support.Tolerance;
 
 class HeightScreenTest {
     private static final double[] TRUTH = {1.8, 0.175};
@@ -51,6 +53,26 @@ class HeightScreenTest {
                 .map(Outlier::tree)
                 .toList());
         assertEquals(planted, found, "seed " + seed);
+    }
+
+    /** 1.4826 times the median absolute residual from the curve of the others, for odd and even numbers of heights. */
+    @ParameterizedTest
+    @ValueSource(ints = {40, 41})
+    void deviationsAreRobustStandardDeviations(int others) {
+        List<Tree> trees = clean("DF", others, 21);
+        HeightCurve curve = CurveTable.fit(trees, Heights.METRIC).curve("DF");
+        assertNotNull(curve);
+        Tree planted = Heights.tree("DF", 61, 57.5, 3.4);
+        trees.add(planted);
+        double[] off = trees.stream()
+                .mapToDouble(t -> Math.abs(CurveChoice.height(t).metres() - curve.heightMetres(t.dbhCm())))
+                .sorted()
+                .toArray();
+        // the two middle ones, which are one and the same where the number is odd
+        double median = (off[(off.length - 1) / 2] + off[off.length / 2]) / 2;
+        double expected = (curve.heightMetres(57.5) - 3.4) / (1.4826 * median);
+        Outlier found = HeightScreen.find(trees, Heights.METRIC).get(0);
+        Tolerance.ROUNDING.check(expected, found.deviations(), "robust standard deviations");
     }
 
     @Test

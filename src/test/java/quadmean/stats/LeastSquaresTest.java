@@ -92,6 +92,8 @@ class LeastSquaresTest {
         Tolerance.ROUNDING.check(six.aic() + 12, six.aicc(), "AICc");
         LeastSquaresFit four = line(new double[] {1, 2, 3, 4}, new double[] {1, 3, 2, 5});
         assertEquals(Double.POSITIVE_INFINITY, four.aicc());
+        LeastSquaresFit three = line(new double[] {1, 2, 3}, new double[] {1, 3, 2});
+        assertEquals(Double.POSITIVE_INFINITY, three.aicc());
     }
 
     @Test
@@ -100,6 +102,20 @@ class LeastSquaresTest {
         Tolerance.absolute("rounding", 1e-14).check(0, fit.rss(), "rss");
         assertArrayEquals(new double[] {1, 2}, fit.parameters(), 1e-12);
         assertTrue(fit.hasFullRank());
+    }
+
+    /**
+     * Derivatives of the wrong sign lead nowhere, so the start stands: residuals 1, 2, 6 about b = 0, of which the
+     * tangent takes 9/√3 on one degree of freedom and leaves √(41 - 27) on two (by hand).
+     */
+    @Test
+    void farFromAnOptimumTheOffsetSaysSo() {
+        LeastSquaresProblem.Model backwards = CertifiedProblems.model((x, b) -> b[0], (x, b) -> new double[] {-1});
+        LeastSquaresFit fit = LeastSquares.solve(new LeastSquaresProblem(
+                        backwards, new double[] {1, 2, 3}, new double[] {1, 2, 6}, List.of(new double[] {0})))
+                .orElseThrow();
+        assertArrayEquals(new double[] {0}, fit.parameters());
+        Tolerance.ROUNDING.check(9 / Math.sqrt(3) / Math.sqrt(7), fit.relativeOffset(), "relative offset");
     }
 
     @Test
