@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.DegreesRule;
-import quadmean.model.FinitePopulation;
-import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
 import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
@@ -72,16 +70,10 @@ final class Sample {
         for (int i = 0; i < strata.size(); i++) {
             double[] values = plots.get(i).stream().mapToDouble(value).toArray();
             double areaHa = strata.get(i).areaHa();
-            samples.add(new StratumSample(areaHa / area, populationPlots(areaHa), values));
+            samples.add(new StratumSample(
+                    areaHa / area, settings.finitePopulation().plotsIn(settings.plot(), areaHa), values));
         }
         return samples;
-    }
-
-    private double populationPlots(double areaHa) {
-        boolean correct = settings.finitePopulation() == FinitePopulation.CORRECT;
-        return correct && settings.plot() instanceof PlotDesign.Fixed fixed
-                ? areaHa / fixed.areaHa()
-                : Double.POSITIVE_INFINITY;
     }
 
     private DegreesOfFreedom degrees() {

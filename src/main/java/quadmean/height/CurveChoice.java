@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import quadmean.model.CurveForm;
 import quadmean.model.FieldHeight;
 import quadmean.model.Tree;
@@ -69,20 +69,16 @@ final class CurveChoice {
     private static Optional<CurveFit> best(List<CurveFit> fits) {
         return fits.stream()
                 .filter(f -> f.status() == FitStatus.CONVERGED)
-                .min(Comparator.comparingDouble(
-                        f -> f.fit() == null ? Double.NaN : f.fit().aicc()));
+                .min(Comparator.comparingDouble(CurveFit::aicc));
     }
 
-    private static @Nullable HeightCurve curve(
-            String species, CurveFit fit, List<Tree> measured, HeightSettings settings) {
-        if (fit.fit() == null) {
-            return null;
-        }
+    private static HeightCurve curve(String species, CurveFit fit, List<Tree> measured, HeightSettings settings) {
         double[] d = measured.stream().mapToDouble(Tree::dbhCm).toArray();
         return new HeightCurve(
                 species,
                 fit.form(),
-                fit.fit().parameters(),
+                Objects.requireNonNull(fit.fit(), "a converged fit has an optimum")
+                        .parameters(),
                 settings.units(),
                 settings.breastHeight(),
                 d.length,
@@ -95,11 +91,7 @@ final class CurveChoice {
     }
 
     static FieldHeight height(Tree tree) {
-        FieldHeight height = tree.height();
-        if (height == null) {
-            throw new IllegalArgumentException("tree " + tree.label() + " has no field height");
-        }
-        return height;
+        return Objects.requireNonNull(tree.height(), () -> "tree " + tree.label() + " has no field height");
     }
 
     static double[] diameters(List<Tree> trees, HeightSettings settings) {

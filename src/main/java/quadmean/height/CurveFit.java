@@ -13,4 +13,10 @@ import quadmean.stats.LeastSquaresFit;
  * @param remark what a reader should know, empty if nothing
  */
 public record CurveFit(
-        CurveForm form, FitStatus status, @Nullable LeastSquaresFit fit, String remark) {}
+        CurveForm form, FitStatus status, @Nullable LeastSquaresFit fit, String remark) {
+
+    /** Akaike's criterion for small samples; infinite without an optimum, so that it never wins. */
+    public double aicc() {
+        return fit == null ? Double.POSITIVE_INFINITY : fit.aicc();
+    }
+}

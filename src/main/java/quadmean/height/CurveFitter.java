@@ -38,19 +38,21 @@ public final class CurveFitter {
         double[] y = Arrays.stream(h).map(v -> v - breastHeight).toArray();
         Optional<LeastSquaresFit> fit = solve(model, d, y);
         if (form == CurveForm.CHAPMAN_RICHARDS) {
-            Optional<LeastSquaresFit> limit = solve(CurveModel.POWER, d, y);
-            if (limit.isPresent() && reaches(fit, limit.get())) {
+            Optional<LeastSquaresFit> limit = solve(CurveModel.POWER, d, y).filter(l -> reaches(fit, l));
+            if (limit.isPresent()) {
                 return degenerate(form, limit.get());
             }
         }
-        if (fit.isEmpty()
-                || !(fit.get().relativeOffset() <= CONVERGED)
-                || !fit.get().hasFullRank()) {
+        if (fit.filter(CurveFitter::isOptimum).isEmpty()) {
             return new CurveFit(form, FitStatus.NOT_CONVERGED, null, "no start led to an optimum");
         }
         String fault = shapeFault(model, fit.get().parameters(), d);
         FitStatus status = fault.isEmpty() ? FitStatus.CONVERGED : FitStatus.UNREASONABLE;
         return new CurveFit(form, status, fit.get(), fault);
+    }
+
+    private static boolean isOptimum(LeastSquaresFit fit) {
+        return fit.relativeOffset() <= CONVERGED && fit.hasFullRank();
     }
 
     private static Optional<LeastSquaresFit> solve(CurveModel model, double[] d, double[] y) {
@@ -65,7 +67,7 @@ public final class CurveFitter {
     private static CurveFit degenerate(CurveForm form, LeastSquaresFit limit) {
         String remark = String.format(
                 Locale.ROOT,
-                "no optimum: the residual sum of squares falls towards %.8g, that of the power curve, as b goes to 0 and"
+                "no optimum: the residual sum of squares falls towards %.9g, that of the power curve, as b goes to 0 and"
                         + " a to infinity",
                 limit.rss());
         return new CurveFit(form, FitStatus.DEGENERATE, null, remark);
@@ -79,11 +81,8 @@ public final class CurveFitter {
         for (int i = 0; i <= 200; i++) {
             double at = low + (high - low) * i / 200;
             double value = model.value(at, p);
-            if (!(value >= 0) || Double.isInfinite(value)) {
-                return String.format(Locale.ROOT, "leaves the heights of trees at dbh %.1f", at);
-            }
-            if (value < before) {
-                return String.format(Locale.ROOT, "falls with dbh at %.1f", at);
+            if (!(value >= before && value < Double.POSITIVE_INFINITY)) {
+                return String.format(Locale.ROOT, "falls, or has no height, at dbh %.1f", at);
             }
             before = value;
         }

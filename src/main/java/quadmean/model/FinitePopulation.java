@@ -13,6 +13,20 @@ public enum FinitePopulation {
         this.id = id;
     }
 
+    /**
+     * Number of plots in a tract, for the correction.
+     *
+     * @param plot kind and size of the plots
+     * @param areaHa area of the tract (ha)
+     * @return area over plot area; infinity where no correction is wanted, and for points and nested plots, which have no
+     *     one area
+     */
+    public double plotsIn(PlotDesign plot, double areaHa) {
+        return this == CORRECT && plot instanceof PlotDesign.Fixed fixed
+                ? areaHa / fixed.areaHa()
+                : Double.POSITIVE_INFINITY;
+    }
+
     /** The name used in design files. */
     public String id() {
         return id;

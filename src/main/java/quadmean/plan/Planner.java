@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
-import quadmean.model.FinitePopulation;
-import quadmean.model.PlotDesign;
 import quadmean.stats.Allocation;
 import quadmean.stats.Allocation.PlannedStratum;
 import quadmean.stats.SampleSize;
@@ -74,15 +72,11 @@ public final class Planner {
     private List<PlannedStratum> planned(List<StratumOutlook> outlook) {
         return outlook.stream()
                 .map(s -> new PlannedStratum(
-                        s.areaHa() / totalHa, populationPlots(s.areaHa()), s.mean(), s.mean() * s.cvPercent() / 100))
+                        s.areaHa() / totalHa,
+                        design.plan().finitePopulation().plotsIn(design.plot(), s.areaHa()),
+                        s.mean(),
+                        s.mean() * s.cvPercent() / 100))
                 .toList();
-    }
-
-    private double populationPlots(double areaHa) {
-        boolean correct = design.plan().finitePopulation() == FinitePopulation.CORRECT;
-        return correct && design.plot() instanceof PlotDesign.Fixed fixed
-                ? areaHa / fixed.areaHa()
-                : Double.POSITIVE_INFINITY;
     }
 
     private List<String> notes() {

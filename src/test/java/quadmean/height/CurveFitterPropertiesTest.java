@@ -114,7 +114,7 @@ class CurveFitterPropertiesTest {
         CurveFit fit = CurveFitter.fit(CurveForm.WYKOFF, d, h, 1.3);
         assertEquals(FitStatus.UNREASONABLE, fit.status());
         assertNotNull(fit.fit());
-        assertTrue(fit.remark().startsWith("falls with dbh at "), fit.remark());
+        assertTrue(fit.remark().startsWith("falls, or has no height, at dbh "), fit.remark());
     }
 
     private static double[] reversed(double[] values) {
