@@ -34,7 +34,7 @@ public record ChartSet(List<Picture> pictures, String missing) {
             return new ChartSet(drawing.get(), "");
         } catch (InternalError | LinkageError e) {
             return new ChartSet(List.of(), NO_FONTS);
-        } catch (RuntimeException e) {
+        } catch (RuntimeException | Error e) {
             if (fromGraphics(e)) {
                 return new ChartSet(List.of(), NO_FONTS);
             }
@@ -42,8 +42,8 @@ public record ChartSet(List<Picture> pictures, String missing) {
         }
     }
 
-    /** Whether an exception arose in the platform's font code and not in ours. */
-    private static boolean fromGraphics(RuntimeException e) {
+    /** Whether a failure arose in the platform's font code and not in ours; it throws plain errors too. */
+    private static boolean fromGraphics(Throwable e) {
         StackTraceElement[] trace = e.getStackTrace();
         return trace.length > 0
                 && (trace[0].getClassName().startsWith("sun.font.")

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
+import quadmean.chart.ChartSet;
 import quadmean.cruise.Cruise;
 import quadmean.cruise.CruiseResult;
 import quadmean.cruise.CruiseRun;
@@ -32,7 +33,11 @@ final class EstimateCommand extends DesignCommand {
             return refuse(run.tally().problems(), inputs(design));
         }
         ProblemPrinter.print(err(), run.tally().problems());
-        List<Path> written = write(design, CruiseOutputs.of(result));
+        ChartSet charts = ChartSet.of(result);
+        if (!charts.missing().isEmpty()) {
+            err().println(charts.missing());
+        }
+        List<Path> written = write(design, CruiseOutputs.of(result, charts));
         ConsoleSummary.of(result).forEach(out()::println);
         out().println(ProblemPrinter.rows(run.tally().rows()));
         written.stream().filter(p -> p.endsWith("report.html")).forEach(p -> out().println("Report: " + p));

@@ -54,14 +54,18 @@ public final class Main implements Runnable {
      * @return exit code
      */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
-        return new CommandLine(new Main())
-                .setOut(out)
-                .setErr(err)
-                .setExecutionExceptionHandler((e, command, result) -> explain(e, err))
-                .execute(args);
+        try {
+            return new CommandLine(new Main())
+                    .setOut(out)
+                    .setErr(err)
+                    .setExecutionExceptionHandler((e, command, result) -> explain(e, err))
+                    .execute(args);
+        } catch (Error e) {
+            return explain(e, err);
+        }
     }
 
-    private static int explain(Exception e, PrintWriter err) {
+    private static int explain(Throwable e, PrintWriter err) {
         if (e instanceof CommandException c) {
             err.println("quadmean: " + c.getMessage());
             return c.exitCode().code();

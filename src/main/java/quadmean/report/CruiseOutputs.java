@@ -2,16 +2,21 @@ package quadmean.report;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import quadmean.chart.ChartSet;
 import quadmean.cruise.CruiseResult;
 
 /** The files that a cruise is reported in. */
 public final class CruiseOutputs {
     private CruiseOutputs() {}
 
-    /** Content by file name, the page for people first. */
-    public static Map<String, Content> of(CruiseResult result) {
+    /**
+     * Content by file name, the page for people first.
+     *
+     * @param charts the charts of the same result
+     */
+    public static Map<String, Content> of(CruiseResult result, ChartSet charts) {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("report.html", HtmlReport.of(result));
+        files.put("report.html", HtmlReport.of(result, charts));
         files.put("estimate.json", EstimateJson.of(result));
         files.put("estimates.csv", EstimatesCsv.of(result));
         files.put("trees.csv", TreesCsv.of(result));

@@ -96,6 +96,13 @@ class ChartSetTest {
             assertEquals(List.of(), charts.pictures());
             assertTrue(charts.missing().contains("apt-get install fontconfig fonts-dejavu-core"));
         }
+        Error plain = new Error("Probable fatal error: No physical fonts found.");
+        plain.setStackTrace(new StackTraceElement[] {new StackTraceElement("sun.font.SunFontManager", "x", "f", 1)});
+        assertFalse(ChartSet.drawn(() -> {
+                    throw plain;
+                })
+                .missing()
+                .isEmpty());
         NullPointerException inside = new NullPointerException();
         inside.setStackTrace(new StackTraceElement[] {new StackTraceElement("sun.awt.FontConfiguration", "x", "f", 1)});
         assertFalse(ChartSet.drawn(() -> {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import quadmean.chart.ChartSet;
 import quadmean.chart.SampleCruise;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
@@ -18,9 +19,10 @@ import quadmean.model.Rule;
 import quadmean.units.UnitSystem;
 
 class CruiseOutputsTest {
+    private static final ChartSet NO_CHARTS = new ChartSet(java.util.List.of(), "no charts in this test");
 
     private static List<NamedCsvRecord> read(String file) throws IOException {
-        return read(CruiseOutputs.of(SampleCruise.us()).get(file));
+        return read(CruiseOutputs.of(SampleCruise.us(), NO_CHARTS).get(file));
     }
 
     private static List<NamedCsvRecord> read(Content content) throws IOException {
@@ -30,7 +32,7 @@ class CruiseOutputsTest {
 
     @Test
     void writesTheFilesOfTheHouseInOrder() {
-        Map<String, Content> files = CruiseOutputs.of(SampleCruise.us());
+        Map<String, Content> files = CruiseOutputs.of(SampleCruise.us(), NO_CHARTS);
         assertEquals(
                 List.of(
                         "report.html",
@@ -116,7 +118,7 @@ class CruiseOutputsTest {
     @Test
     void nothingBreaksWithoutTrees() throws IOException {
         for (Map.Entry<String, Content> file :
-                CruiseOutputs.of(SampleCruise.empty()).entrySet()) {
+                CruiseOutputs.of(SampleCruise.empty(), NO_CHARTS).entrySet()) {
             assertTrue(!Written.text(file.getValue()).isEmpty(), file.getKey());
         }
         assertEquals(Set.of(UnitSystem.METRIC, UnitSystem.US), Set.of(UnitSystem.values()));
