@@ -44,14 +44,23 @@ public final class DemoStand {
     /** The tally as CSV, line ends as on Unix. */
     public static String tally(long seed) {
         DemoStand stand = new DemoStand(seed);
-        int plot = 0;
-        for (Cover cover : COVERS) {
-            for (int i = 0; i < cover.plots(); i++) {
-                stand.plot(++plot, cover);
-            }
-        }
+        walk().forEach(visit -> stand.plot(visit.plot(), visit.cover()));
         stand.mistakes();
         return HEADER + "\n" + String.join("\n", stand.rows) + "\n";
+    }
+
+    /** A plot and when it is visited, as a share of its stratum: the crew works in all strata from the first day on. */
+    private record Visit(int plot, Cover cover, double when) {}
+
+    private static List<Visit> walk() {
+        List<Visit> visits = new ArrayList<>();
+        for (Cover cover : COVERS) {
+            for (int i = 0; i < cover.plots(); i++) {
+                visits.add(new Visit(visits.size() + 1, cover, (i + 0.5) / cover.plots()));
+            }
+        }
+        visits.sort(java.util.Comparator.comparingDouble(Visit::when));
+        return visits;
     }
 
     private void plot(int plot, Cover cover) {
