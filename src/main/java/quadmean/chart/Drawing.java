@@ -23,7 +23,7 @@ final class Drawing {
     private static final Color GRID = new Color(0xDFE4E0);
     private static final int WIDTH = 600;
     private static final int HEIGHT = 420;
-    private static final int FONT = 15;
+    private static final int FONT = 18;
     private static final int MOST_ENTRIES_BELOW = 4;
     private static final int ENTRY_HEIGHT = 32;
 

@@ -31,7 +31,7 @@ final class HeightSection {
         HeightSection section = new HeightSection(result);
         Html html = new Html().section("heights-section", "Heights");
         html.raw(section.sources()).raw(section.chosen());
-        html.details("Every curve form tried").raw(section.tried()).endDetails();
+        html.printedDetails("Every curve form tried").raw(section.tried()).endDetails();
         section.extrapolated(html);
         return html.endSection().toString();
     }
