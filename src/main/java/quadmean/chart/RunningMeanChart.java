@@ -28,7 +28,7 @@ final class RunningMeanChart {
         List<RunningMean> means = thinned(result.estimate().running().stream()
                 .filter(m -> Double.isFinite(m.mean()))
                 .toList());
-        if (means.isEmpty()) {
+        if (means.size() < 2) {
             return Optional.empty();
         }
         Design design = result.design();
