@@ -33,13 +33,17 @@ public record ChartSet(List<Picture> pictures, String missing) {
         try {
             return new ChartSet(drawing.get(), "");
         } catch (InternalError | LinkageError e) {
-            return new ChartSet(List.of(), NO_FONTS);
+            return without(e);
         } catch (RuntimeException | Error e) {
             if (fromGraphics(e)) {
-                return new ChartSet(List.of(), NO_FONTS);
+                return without(e);
             }
             throw e;
         }
+    }
+
+    private static ChartSet without(Throwable reason) {
+        return new ChartSet(List.of(), NO_FONTS + " (The platform says: " + reason + ")");
     }
 
     /** Whether a failure arose in the platform's font code and not in ours; it throws plain errors too. */

@@ -37,7 +37,9 @@ final class DiameterChart {
                 "Dbh class (" + units.diameter().label() + ")", "Trees (" + perArea.label() + ")", entries);
         chart.getStyler().setStacked(true).setAvailableSpaceFill(0.94);
         chart.getStyler().setXAxisLabelRotation(labels.size() > LEVEL_LABELS ? 90 : 0);
-        chart.getStyler().setXAxisMaxLabelCount(Math.min(MOST_LABELS, labels.size()));
+        if (labels.size() > MOST_LABELS) {
+            chart.getStyler().setXAxisMaxLabelCount(MOST_LABELS);
+        }
         List<String> species = new ArrayList<>();
         for (String code : colours.codes()) {
             List<Double> trees = new ArrayList<>(Collections.nCopies(labels.size(), 0.0));

@@ -6,6 +6,8 @@ import java.awt.Font;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.knowm.xchart.CategoryChart;
@@ -23,7 +25,8 @@ final class Drawing {
     private static final Color GRID = new Color(0xDFE4E0);
     private static final int WIDTH = 600;
     private static final int HEIGHT = 420;
-    private static final int FONT = 15;
+    private static final MathContext TICK_DIGITS = new MathContext(4);
+    private static final int FONT = 18;
     private static final int MOST_ENTRIES_BELOW = 4;
     private static final int ENTRY_HEIGHT = 32;
 
@@ -97,10 +100,11 @@ final class Drawing {
         }
     }
 
-    /** A tick label with commas between thousands. */
+    /** A tick label: four digits, or whole with commas from a thousand up. */
     static String tick(double value) {
-        String plain = Wording.plain(value);
-        return Math.abs(value) >= 1000 ? String.format(Locale.ROOT, "%,d", Math.round(value)) : plain;
+        return Math.abs(value) >= 1000
+                ? String.format(Locale.ROOT, "%,d", Math.round(value))
+                : Wording.plain(new BigDecimal(value).round(TICK_DIGITS).doubleValue());
     }
 
     /** Draws a chart as an {@code svg} element whose ids start with a prefix. */

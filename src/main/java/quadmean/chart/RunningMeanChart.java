@@ -28,13 +28,15 @@ final class RunningMeanChart {
         List<RunningMean> means = thinned(result.estimate().running().stream()
                 .filter(m -> Double.isFinite(m.mean()))
                 .toList());
-        if (means.isEmpty()) {
+        if (means.size() < 2) {
             return Optional.empty();
         }
         Design design = result.design();
         Attribute attribute = design.targetAttribute();
         XYChart chart = Drawing.xy("Plots so far", Wording.axis(attribute, design.units()), 3);
-        chart.getStyler().setXAxisMin(0.0).setPlotGridVerticalLinesVisible(false);
+        chart.getStyler()
+                .setXAxisMin(Math.floor(means.get(0).plots() / 10.0) * 10)
+                .setPlotGridVerticalLinesVisible(false);
         chart.getStyler().setxAxisTickLabelsFormattingFunction(RunningMeanChart::whole);
         String limits = Wording.confidence(result.estimate().confidence()) + " limits";
         addBand(chart, means, design, limits);

@@ -48,6 +48,7 @@ public final class EstimateJson {
         root.set("problems", JsonInputs.problems(result));
         root.set("heightSources", JsonHeights.sources(result));
         root.put("extrapolatedTrees", Facts.extrapolated(result).size());
+        root.set("extrapolated", JsonHeights.extrapolated(result));
         root.set("curves", JsonHeights.curves(result));
         root.set("equations", JsonInputs.equations(result));
         root.set("diameterClasses", JsonSeries.diameters(result));

@@ -17,8 +17,6 @@ import quadmean.units.UnitSystem;
 
 /** Where heights came from: counts, curves in use, every form tried, trees beyond the curves. */
 final class HeightSection {
-    private static final int MOST_TREES = 200;
-
     private final CruiseResult result;
     private final UnitSystem units;
 
@@ -31,7 +29,7 @@ final class HeightSection {
         HeightSection section = new HeightSection(result);
         Html html = new Html().section("heights-section", "Heights");
         html.raw(section.sources()).raw(section.chosen());
-        html.details("Every curve form tried").raw(section.tried()).endDetails();
+        html.printedDetails("Every curve form tried").raw(section.tried()).endDetails();
         section.extrapolated(html);
         return html.endSection().toString();
     }
@@ -150,14 +148,16 @@ final class HeightSection {
                                 + " heights are extrapolated: their dbh lies outside the diameters that the curve was fitted to.");
         HtmlTable table = HtmlTable.of(
                 "Extrapolated heights"
-                        + (trees.size() > MOST_TREES ? ", the first " + MOST_TREES + "; all are in trees.csv" : ""),
+                        + (trees.size() > JsonHeights.MOST_TREES
+                                ? ", the first " + JsonHeights.MOST_TREES + "; all are in trees.csv"
+                                : ""),
                 List.of(
                         Cell.text("Tree"),
                         Cell.text("Species"),
                         Cell.number("Dbh (" + units.diameter().label() + ")"),
                         Cell.number("Height (" + units.length().label() + ")")));
         trees.stream()
-                .limit(MOST_TREES)
+                .limit(JsonHeights.MOST_TREES)
                 .forEach(t -> table.row(List.of(
                         Cell.text(t.tree().label()),
                         Cell.text(t.tree().species()),

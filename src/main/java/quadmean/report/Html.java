@@ -58,6 +58,11 @@ final class Html {
         return raw("<details>\n").element("summary", summary);
     }
 
+    /** The start of a part that unfolds, and that is printed even when folded. */
+    Html printedDetails(String summary) {
+        return raw("<details class=\"paper\">\n").element("summary", summary);
+    }
+
     Html endDetails() {
         return raw("</details>\n");
     }

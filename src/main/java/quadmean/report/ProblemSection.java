@@ -33,7 +33,7 @@ final class ProblemSection {
                     Cell.number(Rounding.count(entry.getValue()))));
         }
         html.raw(counts.markup());
-        html.details("List of problems").raw(list(problems)).endDetails();
+        html.printedDetails("List of problems").raw(list(problems)).endDetails();
         return html.endSection().toString();
     }
 

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +19,13 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 import quadmean.cruise.CruiseResult;
+import quadmean.estimate.DiameterClass;
+import quadmean.estimate.EstimateRow;
+import quadmean.estimate.RunningMean;
+import quadmean.estimate.StandEstimate;
+import quadmean.height.HeightedTree;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
 import quadmean.units.UnitSystem;
 
 class ChartSetTest {
@@ -138,5 +146,90 @@ class ChartSetTest {
         assertEquals("9.9999999", Wording.plain(9.9999999));
         assertEquals("12,000", Drawing.tick(12000));
         assertEquals("0.25", Drawing.tick(0.25));
+        assertEquals("1.619", Drawing.tick(1.6187426));
+        assertEquals("0", Drawing.tick(0));
+    }
+
+    @Test
+    void legendOfManySpeciesStandsBesideTheChart() throws Exception {
+        CruiseResult r = SampleCruise.us();
+        List<DiameterClass> classes = new ArrayList<>();
+        List<EstimateRow> rows = new ArrayList<>();
+        for (int i = 0; i < 20; i++) {
+            String code = "a species with a long code " + (i < 10 ? "0" : "") + i;
+            classes.add(new DiameterClass(10, 15, code, 10 + i));
+            rows.add(new EstimateRow("*", code, Attribute.VOLUME, Basis.PER_AREA, 9, 8, 10, 2, 60, 5.4, 14.6, 46, ""));
+        }
+        StandEstimate estimate =
+                new StandEstimate(0.95, rows, List.of(), classes, r.estimate().needed(), List.of());
+        List<Picture> pictures = ChartSet.of(
+                        new CruiseResult(r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate))
+                .pictures();
+        assertEquals(
+                List.of("estimate-by-species", "heights", "diameters"),
+                pictures.stream().map(Picture::id).toList());
+        // taller than the usual 420, so that twenty entries fit
+        String box = parse(pictures.get(2)).getDocumentElement().getAttribute("viewBox");
+        assertTrue(Double.parseDouble(box.split(" ")[3]) > 600, box);
+        // cut to fourteen characters, yet all distinct
+        assertTrue(
+                pictures.get(0).altText().contains("a species wit… (2)"),
+                pictures.get(0).altText());
+    }
+
+    @Test
+    void manyHeightsAreThinnedAndTheTitleSaysSo() {
+        CruiseResult r = SampleCruise.us();
+        List<HeightedTree> many = new ArrayList<>();
+        for (int i = 0; i < 100; i++) {
+            many.addAll(r.trees());
+        }
+        Picture heights = ChartSet.of(
+                        new CruiseResult(r.design(), r.tally(), r.curves(), many, r.equations(), r.estimate()))
+                .pictures()
+                .get(3);
+        // 39 of the 60 trees have field heights; 3900 thinned by 2 is 1950, the limit being 2000
+        assertTrue(heights.title().contains("1950 of 3900 shown"), heights.title());
+    }
+
+    @Test
+    void drawsTheLeastThereCanBe() {
+        CruiseResult r = SampleCruise.us();
+        EstimateRow zero = new EstimateRow(
+                "*", "PSME", Attribute.VOLUME, Basis.PER_AREA, 2, 1, 0, 0, Double.NaN, 0, 0, Double.NaN, "no trees");
+        for (double mean : new double[] {0, 12}) {
+            StandEstimate estimate = new StandEstimate(
+                    0.95,
+                    List.of(zero),
+                    List.of(new RunningMean(1, "1", mean, Double.NaN, Double.NaN)),
+                    List.of(new DiameterClass(10, 15, "PSME", mean)),
+                    r.estimate().needed(),
+                    List.of());
+            List<HeightedTree> one = r.trees().subList(0, 1);
+            List<Picture> pictures = ChartSet.of(
+                            new CruiseResult(r.design(), r.tally(), r.curves(), one, r.equations(), estimate))
+                    .pictures();
+            // one step makes no line; without trees in any class there is nothing to stack
+            assertEquals(mean == 0 ? 2 : 3, pictures.size());
+            pictures.forEach(p -> assertFalse(p.svg().contains("NaN"), p.id()));
+        }
+    }
+
+    @Test
+    void manyClassesAreDrawn() {
+        CruiseResult r = SampleCruise.us();
+        List<DiameterClass> classes = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            classes.add(new DiameterClass(i, i + 1, "PSME", 1 + i));
+        }
+        StandEstimate estimate = new StandEstimate(
+                0.95, List.of(), List.of(), classes, r.estimate().needed(), List.of());
+        assertEquals(
+                List.of("heights", "diameters"),
+                ChartSet.of(new CruiseResult(r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate))
+                        .pictures()
+                        .stream()
+                        .map(Picture::id)
+                        .toList());
     }
 }

@@ -71,6 +71,47 @@ public final class SampleCruise {
         return in(UnitSystem.US);
     }
 
+    /** The US cruise with another kind of plot and target, a finite population, and with logarithmic equations. */
+    public static CruiseResult variant(PlotDesign plot, Attribute target) {
+        CruiseResult r = us();
+        Design d = r.design();
+        Design other = new Design(
+                d.file(),
+                d.text(),
+                d.sha256(),
+                d.name(),
+                "",
+                d.units(),
+                d.confidence(),
+                d.targetErrorPercent(),
+                target,
+                d.seed(),
+                List.of(d.strata().get(0)),
+                plot,
+                SelectionMethod.SIMPLE_RANDOM,
+                FinitePopulation.CORRECT,
+                DegreesRule.SATTERTHWAITE,
+                d.tallies(),
+                d.species(),
+                d.height(),
+                d.volumes(),
+                Map.of(Rule.HEIGHT_OFF_CURVE, Policy.KEEP),
+                d.plan(),
+                d.diameterClassCm());
+        VolumeSpec logarithmic = new VolumeSpec(
+                "PSME",
+                VolumeForm.SCHUMACHER_HALL,
+                List.of(-2.5, 1.8, 1.1),
+                VolumeSpec.LogBase.TEN,
+                0.05,
+                Unit.INCH,
+                Unit.FOOT,
+                Unit.CUBIC_FOOT,
+                "made up",
+                VolumeSpec.Standing.INVENTED);
+        return new CruiseResult(other, r.tally(), r.curves(), r.trees(), Map.of("PSME", logarithmic), r.estimate());
+    }
+
     /** A cruise of two plots without a single tree. */
     public static CruiseResult empty() {
         Design design = design(UnitSystem.METRIC);

@@ -48,6 +48,7 @@ class EstimateJsonTest {
                         "problems",
                         "heightSources",
                         "extrapolatedTrees",
+                        "extrapolated",
                         "curves",
                         "equations",
                         "diameterClasses",
@@ -160,6 +161,9 @@ class EstimateJsonTest {
             sum += count.asLong();
         }
         assertEquals(root.get("trees").asLong(), sum);
+        assertEquals(
+                root.get("extrapolatedTrees").asInt(), root.get("extrapolated").size());
+        assertEquals("1-2", root.at("/extrapolated/0/tree").asText());
     }
 
     @Test

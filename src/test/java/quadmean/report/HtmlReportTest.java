@@ -23,13 +23,17 @@ import quadmean.chart.ChartSet;
 import quadmean.chart.SampleCruise;
 import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
+import quadmean.estimate.EstimateRow;
 import quadmean.estimate.PlotsNeeded;
 import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 import quadmean.model.Tally;
 import quadmean.units.Attribute;
+import quadmean.units.Basis;
+import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
 class HtmlReportTest {
@@ -203,5 +207,75 @@ class HtmlReportTest {
         Design design = r.design();
         assertEquals(Policy.REFUSE, design.policy(Rule.HEIGHT_OFF_CURVE));
         assertTrue(words.contains("the design has the run stop there"), words);
+    }
+
+    @Test
+    void describesFixedAndNestedPlots() throws IOException {
+        PlotDesign fixed = new PlotDesign.Fixed(Unit.ACRE.convert(0.1, Unit.HECTARE));
+        String words = words(page(SampleCruise.variant(fixed, Attribute.TREES)));
+        assertTrue(words.contains("Plots of 0.1000 ac (0.04047 ha)"), words);
+        assertTrue(words.contains("corrected by 1 - n/N"), words);
+        assertTrue(words.contains("Satterthwaite 1946"), words);
+        assertTrue(words.contains("corrected for a residual standard deviation of 0.05"), words);
+        assertTrue(words.contains("set aside and filled from the curve"), words);
+        assertFalse(words.contains("By stratum"), words);
+        PlotDesign nested =
+                new PlotDesign.Nested(List.of(new PlotDesign.Ring(12.7, 0.01), new PlotDesign.Ring(25.4, 0.05)));
+        CruiseResult result = SampleCruise.variant(nested, Attribute.VOLUME);
+        String rings = words(page(result));
+        assertTrue(
+                rings.contains("Nested plots: dbh from 5 in (12.7 cm) on 0.02471 ac (0.01000 ha); dbh from 10 in"),
+                rings);
+        assertTrue(rings.contains("Invented coefficients are made up for demonstration"), rings);
+        JsonNode plot = EstimateJson.tree(result).at("/design/plot");
+        assertEquals("nested", plot.get("kind").asText());
+        assertEquals(10, plot.at("/rings/1/minDbhIn").asDouble(), 1e-12);
+        assertEquals(
+                "fixed",
+                EstimateJson.tree(SampleCruise.variant(fixed, Attribute.TREES))
+                        .at("/design/plot/kind")
+                        .asText());
+    }
+
+    @Test
+    void aRatioIsReportedWithoutATotal() throws IOException {
+        CruiseResult result = SampleCruise.variant(new PlotDesign.Point(4.59), Attribute.QUADRATIC_MEAN_DIAMETER);
+        String headline = headline(result);
+        assertTrue(headline.contains("12.49 in of quadratic mean diameter (31.72 cm)"), headline);
+        assertTrue(headline.contains("Is it enough Unknown"), headline);
+        assertFalse(headline.contains("ft³"), headline);
+    }
+
+    @Test
+    void aTargetWithoutEstimateSaysSo() throws IOException {
+        String headline = headline(SampleCruise.variant(new PlotDesign.Point(4.59), Attribute.BASAL_AREA));
+        assertTrue(headline.contains("No estimate."), headline);
+    }
+
+    @Test
+    void noTreesGiveNoLimits() {
+        // a variance of zero from plots that are all empty
+        EstimateRow zero = new EstimateRow(
+                "*", "X", Attribute.TREES, Basis.TOTAL, 5, 4, 0, 0, Double.NaN, 0, 0, Double.NaN, "no trees here");
+        RowText text = RowText.of(zero, UnitSystem.METRIC);
+        assertEquals("0\u00a0trees", text.estimate());
+        assertEquals("–", text.limits());
+        assertEquals("–", text.standardError());
+        assertEquals("–", RowText.error(zero));
+        assertEquals("", RangeStrip.markup(zero, 10));
+    }
+
+    @Test
+    void consoleHasTheSameNumbersInPlainSpaces() {
+        List<String> lines = ConsoleSummary.of(SampleCruise.us());
+        assertEquals("Alder Bench <draft>: 12 plots, 60 trees", lines.get(0));
+        assertEquals(
+                "volume 436,000 ft³, 95 % limits 357,000 to 515,000 ft³  [volume equations: from memory]",
+                lines.get(1));
+        assertTrue(
+                lines.contains("About 26 more plots should reach it, 38 in all, if they vary like those already run."));
+        String empty = String.join("\n", ConsoleSummary.of(SampleCruise.empty()));
+        assertTrue(empty.contains("volume –, no limits: no trees were tallied"), empty);
+        assertFalse(empty.contains("\u00a0"));
     }
 }

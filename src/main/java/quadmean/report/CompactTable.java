@@ -1,0 +1,123 @@
+package quadmean.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import quadmean.chart.SpeciesColours;
+import quadmean.chart.Wording;
+import quadmean.cruise.CruiseResult;
+import quadmean.estimate.EstimateRow;
+import quadmean.report.HtmlTable.Cell;
+import quadmean.units.UnitSystem;
+
+/** One line for each species or stratum, one column for each attribute, in the design's units. */
+final class CompactTable {
+    private final CruiseResult result;
+    private final UnitSystem units;
+    private final SpeciesColours colours;
+    private final By by;
+
+    private CompactTable(CruiseResult result, By by) {
+        this.result = result;
+        this.units = result.design().units();
+        this.colours = SpeciesColours.of(result);
+        this.by = by;
+    }
+
+    /** What the lines stand for. */
+    enum By {
+        SPECIES("Species"),
+        STRATUM("Stratum");
+
+        private final String title;
+
+        By(String title) {
+            this.title = title;
+        }
+
+        private String code(EstimateRow row) {
+            return this == SPECIES ? row.species() : row.stratum();
+        }
+
+        private String name(CruiseResult result, String code) {
+            return this == SPECIES ? Names.species(result, code) : Names.stratum(result, code);
+        }
+    }
+
+    static String markup(CruiseResult result, String caption, Predicate<EstimateRow> chosen, By by) {
+        return new CompactTable(result, by).markup(caption, chosen);
+    }
+
+    private String markup(String caption, Predicate<EstimateRow> chosen) {
+        List<EstimateRow> rows =
+                result.estimate().rows().stream().filter(chosen).toList();
+        Set<String> codes = new LinkedHashSet<>();
+        rows.forEach(row -> codes.add(by.code(row)));
+        List<EstimateRow> columns = columns(rows);
+        List<Cell> header = new ArrayList<>(List.of(Cell.text(by.title)));
+        columns.forEach(c -> header.add(Cell.number(
+                Wording.capital(RowText.what(c, units)) + " (" + c.unit(units).label() + ")")));
+        HtmlTable table = HtmlTable.of(caption, header);
+        Footnotes notes = new Footnotes();
+        for (String one : lastAll(codes)) {
+            List<Cell> cells = new ArrayList<>(List.of(Cell.markup(swatch(one) + Html.escape(by.name(result, one)))));
+            for (EstimateRow column : columns) {
+                cells.add(rows.stream()
+                        .filter(r -> by.code(r).equals(one) && isSameKind(r, column))
+                        .findFirst()
+                        .map(r -> compactCell(r, notes))
+                        .orElseGet(() -> Cell.number(
+                                Rounding.UNKNOWN, notes.mark("not estimated").strip())));
+            }
+            table.row(cells);
+        }
+        return codes.isEmpty() ? "" : table.markup() + notes.markup() + standingNote(rows);
+    }
+
+    /** One row of each kind, in the order in which they come. */
+    private static List<EstimateRow> columns(List<EstimateRow> rows) {
+        List<EstimateRow> columns = new ArrayList<>();
+        for (EstimateRow row : rows) {
+            if (columns.stream().noneMatch(c -> isSameKind(c, row))) {
+                columns.add(row);
+            }
+        }
+        return columns;
+    }
+
+    private Cell compactCell(EstimateRow row, Footnotes notes) {
+        String standing = Facts.standing(result, row);
+        String below = RowText.error(row) + notes.mark(row.reason()) + (standing.isEmpty() ? "" : " †");
+        return Cell.number(RowText.of(row, units).mean(), below);
+    }
+
+    private String standingNote(List<EstimateRow> rows) {
+        Set<String> standings = new LinkedHashSet<>();
+        rows.forEach(r -> standings.addAll(List.of(Facts.standing(result, r).split(", "))));
+        standings.remove("");
+        return standings.isEmpty()
+                ? ""
+                : "<p class=\"notes\">† volume equations: " + Html.escape(String.join(", ", standings)) + ".</p>\n";
+    }
+
+    private static boolean isSameKind(EstimateRow a, EstimateRow b) {
+        return a.attribute() == b.attribute() && a.basis() == b.basis();
+    }
+
+    /** The line for all comes last. */
+    private static List<String> lastAll(Set<String> keys) {
+        List<String> sorted = new ArrayList<>(keys);
+        if (sorted.remove(EstimateRow.ALL)) {
+            sorted.add(EstimateRow.ALL);
+        }
+        return sorted;
+    }
+
+    private String swatch(String code) {
+        return by == By.SPECIES && !code.equals(EstimateRow.ALL)
+                ? "<span class=\"swatch\" style=\"background:" + colours.hex(code) + "\"></span>"
+                : "";
+    }
+}
