@@ -107,7 +107,7 @@ public final class DemoStand {
 
     /** A few mistakes, each on a row of its own. */
     private void mistakes() {
-        change(20, r -> r.replaceFirst("PSME|ABGR|LAOC", "PSMF"));
+        change(first(20, "PSME"), r -> r.replace("PSME", "PSMF"));
         change(75, r -> withoutField(r, 4, "wet sheet"));
         change(measured(120), r -> withoutField(r, 6, ""));
         change(measured(200), DemoStand::lostDigit);
@@ -117,6 +117,15 @@ public final class DemoStand {
 
     private void change(int row, java.util.function.UnaryOperator<String> slip) {
         rows.set(row, slip.apply(rows.get(row)));
+    }
+
+    /** The first row from here on of a species. */
+    private int first(int from, String species) {
+        int i = from;
+        while (!rows.get(i).contains(species)) {
+            i++;
+        }
+        return i;
     }
 
     /** The first row from here on that has readings. */
