@@ -1,7 +1,9 @@
 package quadmean.design;
 
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A tally file and how to read it.
@@ -14,7 +16,7 @@ import java.util.Map;
  */
 public record TallyFile(Path path, String name, char separator, char decimal, Map<ColumnRole, ColumnSpec> columns) {
     public TallyFile {
-        columns = Map.copyOf(columns);
+        columns = Collections.unmodifiableMap(new TreeMap<>(columns)); // in one order, run for run
     }
 
     /** The same tally under another name in messages. */
