@@ -1,6 +1,8 @@
 package quadmean.design;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import quadmean.model.DegreesRule;
@@ -66,8 +68,9 @@ public record Design(
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);
-        species = Map.copyOf(species);
-        volumes = Map.copyOf(volumes);
+        // as the file has them: the order of a hashed map changes from run to run, and outputs must not
+        species = Collections.unmodifiableMap(new LinkedHashMap<>(species));
+        volumes = Collections.unmodifiableMap(new LinkedHashMap<>(volumes));
         policies = Map.copyOf(policies);
     }
 

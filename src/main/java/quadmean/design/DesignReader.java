@@ -25,6 +25,9 @@ import quadmean.units.UnitSystem;
 /** Reads a design file: every key is documented in {@code designs/README.md}. */
 public final class DesignReader {
     private static final List<Attribute> TARGETS = List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME);
+    /** A design is a page or a few; beyond this the file is something else. */
+    private static final long LARGEST_BYTES = 1_000_000;
+
     private static final double DEFAULT_CONFIDENCE = 0.95;
     private static final double DEFAULT_TARGET = 10;
 
@@ -36,8 +39,11 @@ public final class DesignReader {
      * @throws IOException if the file cannot be read
      */
     public static DesignReading read(Path file) throws IOException {
-        byte[] bytes = Files.readAllBytes(file);
         ProblemLog log = new ProblemLog(file.getFileName().toString());
+        if (Files.size(file) > LARGEST_BYTES) {
+            return noDesign(log, "the file is larger than 1 MB: this is no design");
+        }
+        byte[] bytes = Files.readAllBytes(file);
         String text;
         try {
             text = StandardCharsets.UTF_8
@@ -45,10 +51,14 @@ public final class DesignReader {
                     .decode(java.nio.ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException notText) {
-            log.add(Rule.DESIGN_SYNTAX, TomlPosition.positionAt(1, 1), "", "", "the file is not text in UTF-8");
-            return new DesignReading(null, log.problems());
+            return noDesign(log, "the file is not text in UTF-8");
         }
-        TomlParseResult toml = Toml.parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        TomlParseResult toml;
+        try {
+            toml = Toml.parse(text.startsWith("\uFEFF") ? text.substring(1) : text);
+        } catch (StackOverflowError e) {
+            return noDesign(log, "lists or tables lie too deep in one another");
+        }
         if (toml.hasErrors()) {
             toml.errors()
                     .forEach(e -> log.add(
@@ -57,6 +67,11 @@ public final class DesignReader {
         }
         Design design = parse(Section.root(toml, log), file, text, hash(bytes));
         return new DesignReading(log.problems().isEmpty() ? design : null, log.problems());
+    }
+
+    private static DesignReading noDesign(ProblemLog log, String detail) {
+        log.add(Rule.DESIGN_SYNTAX, TomlPosition.positionAt(1, 1), "", "", detail);
+        return new DesignReading(null, log.problems());
     }
 
     private static Design parse(Section root, Path file, String text, String hash) {
@@ -109,7 +124,7 @@ public final class DesignReader {
                 PlotParser.plan(root),
                 units.diameter()
                         .convert(
-                                output.number("diameter_class", Range.POSITIVE, units == UnitSystem.METRIC ? 5 : 2),
+                                output.number("diameter_class", Range.CLASS_WIDTH, units == UnitSystem.METRIC ? 5 : 2),
                                 UnitSystem.METRIC.diameter()));
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;

@@ -7,6 +7,9 @@ import java.util.Optional;
 
 /** Finds the word that somebody probably meant. */
 public final class Nearest {
+    /** Longer words are no slips of the pen, and comparing them takes long. */
+    private static final int LONGEST = 60;
+
     private Nearest() {}
 
     /**
@@ -15,9 +18,13 @@ public final class Nearest {
      * @return the nearest, or empty if none is near: more than a third of the letters would have to change
      */
     public static Optional<String> to(String word, Collection<String> candidates) {
+        if (word.length() > LONGEST) {
+            return Optional.empty();
+        }
         String low = word.toLowerCase(Locale.ROOT);
         int most = Math.max(1, (word.length() + 2) / 3);
         return candidates.stream()
+                .filter(c -> c.length() <= LONGEST)
                 .min(Comparator.<String>comparingInt(c -> distance(low, c.toLowerCase(Locale.ROOT)))
                         .thenComparing(Comparator.naturalOrder()))
                 .filter(c -> distance(low, c.toLowerCase(Locale.ROOT)) <= most);

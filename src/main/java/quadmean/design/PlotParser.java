@@ -3,6 +3,7 @@ package quadmean.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
@@ -24,10 +25,12 @@ final class PlotParser {
 
     static PlotDesign parse(Section root, UnitSystem units) {
         Section s = root.requiredTable("plot");
-        Kind kind = s.requiredChoice(
-                        "kind", Options.of(Kind.values(), k -> k.name().toLowerCase(Locale.ROOT)))
-                .orElse(Kind.POINT);
-        PlotDesign plot = switch (kind) {
+        Optional<Kind> kind =
+                s.requiredChoice("kind", Options.of(Kind.values(), k -> k.name().toLowerCase(Locale.ROOT)));
+        if (kind.isEmpty()) {
+            return new PlotDesign.Point(1); // a stand-in: which keys belong here is not known
+        }
+        PlotDesign plot = switch (kind.get()) {
             case FIXED -> new PlotDesign.Fixed(areaHa(s, units));
             case NESTED -> new PlotDesign.Nested(rings(s, units));
             case POINT ->
@@ -42,7 +45,7 @@ final class PlotParser {
     private static double areaHa(Section s, UnitSystem units) {
         OptionalDouble radius = s.number("radius", Range.POSITIVE);
         OptionalDouble area = s.number("area", Range.POSITIVE);
-        if (radius.isPresent() == area.isPresent()) {
+        if (s.has("radius") == s.has("area")) {
             s.problem(
                     Rule.DESIGN_VALUE,
                     "radius",
@@ -51,10 +54,10 @@ final class PlotParser {
                             + units.area().symbol() + ")");
             return 1;
         }
-        if (area.isPresent()) {
-            return units.area().convert(area.getAsDouble(), Unit.HECTARE);
+        if (s.has("area")) {
+            return units.area().convert(area.orElse(1), Unit.HECTARE);
         }
-        double metres = units.length().convert(radius.getAsDouble(), Unit.METRE);
+        double metres = units.length().convert(radius.orElse(1), Unit.METRE);
         return Math.PI * metres * metres / M2_PER_HA;
     }
 
@@ -66,11 +69,12 @@ final class PlotParser {
         }
         for (Section ring : sections) {
             double min = units.diameter().convert(ring.number("min_dbh", Range.NOT_NEGATIVE, 0), Unit.CENTIMETRE);
+            double area = areaHa(ring, units);
             if (!rings.isEmpty() && !(min > rings.get(rings.size() - 1).minDbhCm())) {
                 ring.problem(
                         Rule.DESIGN_VALUE, "min_dbh", "", "rings stand in ascending order of min_dbh, smallest first");
             } else {
-                rings.add(new PlotDesign.Ring(min, areaHa(ring, units)));
+                rings.add(new PlotDesign.Ring(min, area));
             }
             ring.close();
         }

@@ -1,7 +1,8 @@
 package quadmean.design;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.tomlj.TomlPosition;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
@@ -10,7 +11,7 @@ import quadmean.model.Rule;
 /** Collects the problems of one design file, all of which refuse it. */
 final class ProblemLog {
     private final String file;
-    private final List<Problem> problems = new ArrayList<>();
+    private final Set<Problem> problems = new LinkedHashSet<>();
 
     ProblemLog(String file) {
         this.file = file;

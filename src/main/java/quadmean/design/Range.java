@@ -1,37 +1,49 @@
 package quadmean.design;
 
-/** Ranges of numbers in a design; NaN and infinity lie in none of them. */
+/**
+ * Ranges of numbers in a design; NaN and infinity lie in none of them, nor do sizes that no cruise has and that
+ * arithmetic would lose.
+ */
 enum Range {
-    POSITIVE("a number above 0") {
+    POSITIVE("a number above 0, of a size from 1e-12 to 1e12") {
         @Override
         boolean holds(double v) {
-            return v > 0 && v < Double.POSITIVE_INFINITY;
+            return v >= SMALLEST && v <= LARGEST;
         }
     },
-    NOT_NEGATIVE("0 or more") {
+    NOT_NEGATIVE("a number of 0 or more, up to 1e12") {
         @Override
         boolean holds(double v) {
-            return v >= 0 && v < Double.POSITIVE_INFINITY;
+            return v >= 0 && v <= LARGEST;
         }
     },
-    SHARE("between 0 and 1, such as 0.95 for 95 %") {
+    SHARE("a number between 0 and 1, such as 0.95 for 95 %") {
         @Override
         boolean holds(double v) {
             return v > 0 && v < 1;
         }
     },
-    FINITE("a finite number") {
+    FINITE("a finite number, of a size up to 1e12") {
         @Override
         boolean holds(double v) {
-            return Math.abs(v) < Double.POSITIVE_INFINITY;
+            return Math.abs(v) <= LARGEST;
         }
     },
-    AT_LEAST_THREE("3 or more") {
+    CLASS_WIDTH("a number from 0.1 to 100") {
         @Override
         boolean holds(double v) {
-            return v >= 3 && v < Double.POSITIVE_INFINITY;
+            return v >= 0.1 && v <= 100;
+        }
+    },
+    AT_LEAST_THREE("a whole number of 3 or more, up to 1e6") {
+        @Override
+        boolean holds(double v) {
+            return v >= 3 && v <= 1e6 && v == Math.rint(v);
         }
     };
+
+    private static final double SMALLEST = 1e-12;
+    private static final double LARGEST = 1e12;
 
     private final String label;
 

@@ -64,7 +64,7 @@ final class Section {
         if (found.isPresent() && found.get().isBlank()) {
             problem(Rule.DESIGN_VALUE, key, "", name(key) + " must not be empty");
         }
-        return found.orElseGet(() -> missing(key, "text in quotes", ""));
+        return found.orElseGet(() -> has(key) ? "" : missing(key, "text in quotes", ""));
     }
 
     OptionalDouble number(String key, Range range) {
@@ -89,7 +89,7 @@ final class Section {
 
     double requiredNumber(String key, Range range) {
         if (!has(key)) {
-            return missing(key, "a number " + range.label(), 1.0);
+            return missing(key, range.label(), 1.0);
         }
         return number(key, range).orElse(1.0);
     }
@@ -147,13 +147,14 @@ final class Section {
         return table(key);
     }
 
-    /** A table, empty if it is not there. */
+    /** A table, empty if it is not there; what would be missing in something else than a table is not reported too. */
     Section table(String key) {
         if (has(key)) {
             if (table.get(List.of(key)) instanceof TomlTable child) {
                 return new Section(child, name(key), positionOf(key), log);
             }
             wrongType(key, "a table [" + name(key) + "]");
+            return new Section(org.tomlj.Toml.parse(""), name(key), position, new ProblemLog(""));
         }
         return new Section(org.tomlj.Toml.parse(""), name(key), position, log);
     }
@@ -217,8 +218,9 @@ final class Section {
     }
 
     private void wrongType(String key, String wanted) {
-        String value = String.valueOf(table.get(List.of(key)));
-        problem(Rule.DESIGN_TYPE, key, value, name(key) + " must be " + wanted);
+        Object value = table.get(List.of(key));
+        String shown = value instanceof TomlTable ? "a table" : value instanceof TomlArray ? "a list" : "" + value;
+        problem(Rule.DESIGN_TYPE, key, shown, name(key) + " must be " + wanted);
     }
 
     private TomlPosition positionOf(String key) {
@@ -230,7 +232,8 @@ final class Section {
         return path.isEmpty() ? key : path + "." + key;
     }
 
-    private static String show(double value) {
+    /** A number as people write it. */
+    static String show(double value) {
         return value == Math.rint(value) && Math.abs(value) < 1e15
                 ? String.format(Locale.ROOT, "%.0f", value)
                 : String.valueOf(value);

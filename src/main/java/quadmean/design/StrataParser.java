@@ -1,5 +1,7 @@
 package quadmean.design;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -38,13 +40,13 @@ final class StrataParser {
             if (entry.stratum().code().equals("*")) {
                 s.problem(Rule.DESIGN_VALUE, "code", "*", "* stands for all strata; give this one a code of its own");
             }
-            for (String plot : entry.plots()) {
-                if (!plots.add(plot)) {
-                    s.problem(Rule.DESIGN_VALUE, "plots", plot, "plot " + plot + " is listed twice");
-                }
-            }
+            PlotNumbers.checkTwice(s, "plots", entry.plots(), plots);
             s.close();
             strata.add(entry);
+        }
+        if (selection.has("plots")) {
+            selection.problem(
+                    Rule.DESIGN_VALUE, "plots", "", "with strata, list the plots of each under [[stratum]] plots");
         }
         checkMethod(selection, method, strata.size());
         checkArea(cruise, units, strata);
@@ -55,8 +57,9 @@ final class StrataParser {
         double area = cruise.requiredNumber("area", Range.POSITIVE);
         checkMethod(selection, method, 1);
         Stratum stratum = new Stratum(WHOLE, "whole stand", units.area().convert(area, Unit.HECTARE));
-        return new StratumEntry(
-                stratum, PlotNumbers.expand(selection, "plots"), OptionalDouble.empty(), OptionalDouble.empty());
+        List<String> plots = PlotNumbers.expand(selection, "plots");
+        PlotNumbers.checkTwice(selection, "plots", plots, new HashSet<>());
+        return new StratumEntry(stratum, plots, OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     private static StratumEntry stratum(Section s, UnitSystem units) {
@@ -86,6 +89,11 @@ final class StrataParser {
         }
     }
 
+    /** Without the dirt that conversions leave in the last digits. */
+    private static double round(double value) {
+        return BigDecimal.valueOf(value).round(new MathContext(8)).doubleValue();
+    }
+
     private static void checkArea(Section cruise, UnitSystem units, List<StratumEntry> strata) {
         OptionalDouble area = cruise.number("area", Range.POSITIVE);
         double sum = strata.stream().mapToDouble(s -> s.stratum().areaHa()).sum();
@@ -95,9 +103,9 @@ final class StrataParser {
                 cruise.problem(
                         Rule.DESIGN_VALUE,
                         "area",
-                        String.valueOf(area.getAsDouble()),
+                        Section.show(area.getAsDouble()),
                         "the strata add up to "
-                                + Unit.HECTARE.convert(sum, units.area())
+                                + Section.show(round(Unit.HECTARE.convert(sum, units.area())))
                                 + " "
                                 + units.area().symbol()
                                 + "; leave cruise.area out, or mend the strata");

@@ -3,6 +3,7 @@ package quadmean.design;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import quadmean.model.Rule;
@@ -19,29 +20,30 @@ final class TallyParser {
     private TallyParser() {}
 
     static List<TallyFile> parse(Section root, Path designFile) {
+        TallyPaths paths = new TallyPaths(designFile);
         List<TallyFile> files = new ArrayList<>();
+        List<String> written = new ArrayList<>();
         for (Section s : root.tableList("tally")) {
             String name = s.requiredText("file");
+            Path path = paths.resolve(s, name).orElse(designFile);
+            TallyPaths.checkNew(s, path, name, files);
             char separator = s.choice("separator", SEPARATORS).orElse(',');
             char decimal = s.choice("decimal", DECIMALS).orElse('.');
             if (separator == decimal) {
                 s.problem(Rule.DESIGN_VALUE, "decimal", ",", "separator and decimal mark cannot both be a comma");
             }
             Section columns = s.requiredTable("columns");
-            files.add(new TallyFile(resolve(s, designFile, name), separator, decimal, columns(columns)));
+            files.add(new TallyFile(path, fileName(path), separator, decimal, columns(columns)));
+            written.add(name);
             columns.close();
             s.close();
         }
-        return files;
+        return TallyPaths.named(files, written);
     }
 
-    private static Path resolve(Section s, Path designFile, String name) {
-        try {
-            return designFile.toAbsolutePath().resolveSibling(name).normalize();
-        } catch (java.nio.file.InvalidPathException e) {
-            s.problem(Rule.DESIGN_VALUE, "file", name, "this is no file name: " + e.getReason());
-            return designFile;
-        }
+    private static String fileName(Path path) {
+        Path name = path.getFileName();
+        return name == null ? path.toString() : name.toString();
     }
 
     private static Map<ColumnRole, ColumnSpec> columns(Section s) {
@@ -61,7 +63,32 @@ final class TallyParser {
         if (given != 0 && given != readings.size()) {
             s.problem(Rule.DESIGN_MISSING, "top", "", "readings need all of top, base and distance");
         }
+        checkNames(s, columns);
+        checkScales(s, columns);
         return columns;
+    }
+
+    /** Notes a column that is said to hold two things: one of them is a slip. */
+    private static void checkNames(Section s, Map<ColumnRole, ColumnSpec> columns) {
+        Map<String, ColumnRole> roles = new HashMap<>();
+        columns.forEach((role, spec) -> {
+            ColumnRole other = spec.name().isEmpty() ? null : roles.putIfAbsent(spec.name(), role);
+            if (other != null) {
+                s.problem(
+                        Rule.DESIGN_VALUE,
+                        role.key(),
+                        spec.name(),
+                        "the column \"" + spec.name() + "\" holds " + other.key() + " already");
+            }
+        });
+    }
+
+    private static void checkScales(Section s, Map<ColumnRole, ColumnSpec> columns) {
+        ColumnSpec top = columns.get(ColumnRole.TOP);
+        ColumnSpec base = columns.get(ColumnRole.BASE);
+        if (top != null && base != null && top.scale() != base.scale()) {
+            s.problem(Rule.DESIGN_VALUE, "base", "", "top and base must be read on the same scale");
+        }
     }
 
     private static ColumnSpec column(Section s, ColumnRole role) {

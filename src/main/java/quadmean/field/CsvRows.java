@@ -41,7 +41,8 @@ final class CsvRows {
             return;
         }
         try (BufferedReader reader = Files.newBufferedReader(file.path())) {
-            read(reader, rows);
+            skipMark(reader);
+            read(new QuoteWatch(reader, file.separator()), rows);
         } catch (CharacterCodingException e) {
             unreadable("the file is not text in UTF-8");
         } catch (UncheckedIOException e) {
@@ -50,11 +51,11 @@ final class CsvRows {
             }
             unreadable("the file is not text in UTF-8");
         } catch (CsvParseException e) {
-            unreadable("the file is no CSV that can be read: " + causes(e));
+            unreadable(explain(e));
         }
     }
 
-    private void read(BufferedReader reader, Consumer<Row> rows) throws IOException {
+    private void read(QuoteWatch reader, Consumer<Row> rows) throws IOException {
         try (CsvReader<CsvRecord> csv = CsvReader.builder()
                 .fieldSeparator(file.separator())
                 .detectBomHeader(false)
@@ -66,29 +67,37 @@ final class CsvRows {
                 unreadable("the file is empty");
                 return;
             }
-            List<String> header =
-                    records.next().getFields().stream().map(CsvRows::clean).toList();
-            Map<ColumnRole, Integer> position = locate(header);
+            CsvRecord first = records.next();
+            List<String> header = first.getFields().stream().map(String::strip).toList();
+            Map<ColumnRole, Integer> position = locate(header, first.getStartingLineNumber());
             if (position.size() < file.columns().size()) {
                 return;
             }
+            long line = first.getStartingLineNumber();
             while (records.hasNext()) {
                 CsvRecord r = records.next();
-                if (r.getFieldCount() == header.size()) {
-                    rows.accept(new Row(file, r.getStartingLineNumber(), r.getFields(), position));
-                } else {
-                    rows.accept(new Row(file, r.getStartingLineNumber(), r.getFields(), Map.of()));
-                }
+                line = r.getStartingLineNumber();
+                rows.accept(
+                        new Row(file, line, r.getFields(), r.getFieldCount() == header.size() ? position : Map.of()));
+            }
+            if (reader.isOpen()) {
+                unreadable(
+                        line,
+                        "a quote opened in this row is never closed, and takes in the rest of the file; close"
+                                + " it, or take it out");
             }
         }
     }
 
-    /** A header without the byte order mark that some programs put before it. */
-    private static String clean(String name) {
-        return (name.startsWith("\uFEFF") ? name.substring(1) : name).strip();
+    /** Skips the byte order mark that some programs put before the header. */
+    private static void skipMark(BufferedReader reader) throws IOException {
+        reader.mark(1);
+        if (reader.read() != '\uFEFF') {
+            reader.reset();
+        }
     }
 
-    private Map<ColumnRole, Integer> locate(List<String> header) {
+    private Map<ColumnRole, Integer> locate(List<String> header, long line) {
         Map<ColumnRole, Integer> position = new EnumMap<>(ColumnRole.class);
         file.columns().forEach((role, spec) -> {
             int at = header.indexOf(spec.name());
@@ -96,9 +105,9 @@ final class CsvRows {
                 String hint = Nearest.to(spec.name(), header)
                         .map(n -> "did you mean \"" + n + "\"?")
                         .orElse("the header has " + String.join(", ", header));
-                missing(spec.name(), "no column \"" + spec.name() + "\" for " + role.key() + "; " + hint);
+                missing(line, spec.name(), "no column \"" + spec.name() + "\" for " + role.key() + "; " + hint);
             } else if (header.lastIndexOf(spec.name()) != at) {
-                missing(spec.name(), "the header has \"" + spec.name() + "\" twice");
+                missing(line, spec.name(), "the header has \"" + spec.name() + "\" twice");
             } else {
                 position.put(role, at);
             }
@@ -106,20 +115,28 @@ final class CsvRows {
         return position;
     }
 
-    private void missing(String column, String detail) {
-        problems.accept(new Problem(name(), 1, column, "", Rule.COLUMN_MISSING, Policy.REFUSE, detail));
+    private void missing(long line, String column, String detail) {
+        problems.accept(new Problem(name(), line, column, "", Rule.COLUMN_MISSING, Policy.REFUSE, detail));
     }
 
     private void unreadable(String detail) {
-        problems.accept(new Problem(name(), 0, "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, detail));
+        unreadable(0, detail);
+    }
+
+    private void unreadable(long line, String detail) {
+        problems.accept(new Problem(name(), line, "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, detail));
     }
 
     private String name() {
-        return file.path().getFileName().toString();
+        return file.name();
     }
 
-    private static String causes(Throwable e) {
-        Throwable cause = e.getCause();
-        return e.getMessage() + (cause == null ? "" : " (" + cause.getMessage() + ")");
+    /** The library's message: it says in which line a record began, and its cause what is wrong there. */
+    private static String explain(CsvParseException e) {
+        String cause = e.getCause() == null ? "" : String.valueOf(e.getCause().getMessage());
+        return cause.contains("buffer size")
+                ? "a field is longer than 16 million letters; a quote may have been opened and not closed"
+                : "the file is no CSV that can be read: " + e.getMessage()
+                        + (cause.isEmpty() ? "" : " (" + cause + ")");
     }
 }

@@ -2,6 +2,7 @@ package quadmean.field;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +16,7 @@ final class PlotUnderway {
     private final String id;
     private final String stratum;
     private final List<Tree> trees = new ArrayList<>();
-    private final Map<String, List<Row>> rowsByNumber = new HashMap<>();
+    private final Map<String, Map<List<String>, Row>> rowsByNumber = new HashMap<>();
     private @Nullable Row emptyRow;
 
     PlotUnderway(String id, String stratum) {
@@ -58,23 +59,26 @@ final class PlotUnderway {
         if (number.isEmpty()) {
             return;
         }
-        List<Row> before = rowsByNumber.computeIfAbsent(number, k -> new ArrayList<>());
+        Map<List<String>, Row> before = rowsByNumber.computeIfAbsent(number, k -> new LinkedHashMap<>());
         if (!before.isEmpty()) {
-            Row copy = before.stream()
-                    .filter(r -> r.fields().equals(row.fields()))
-                    .findFirst()
-                    .orElse(null);
+            Row copy = before.get(row.fields());
             String tree = id + "-" + number;
             if (copy != null) {
-                problems.add(Rule.ROW_REPEATED, ColumnRole.TREE, tree + " is an exact copy of line " + copy.line());
+                problems.add(Rule.ROW_REPEATED, ColumnRole.TREE, tree + " is an exact copy of " + place(copy, row));
             } else {
+                Row first = before.values().iterator().next();
                 problems.add(
                         Rule.TREE_REPEATED,
                         ColumnRole.TREE,
-                        tree + " stands on line " + before.get(0).line() + " as another tree");
+                        tree + " stands on " + place(first, row) + " as another tree");
             }
         }
-        before.add(row);
+        before.putIfAbsent(row.fields(), row);
+    }
+
+    private static String place(Row row, Row seenFrom) {
+        String line = "line " + row.line();
+        return row.file().equals(seenFrom.file()) ? line : line + " of " + row.fileName();
     }
 
     Plot plot() {

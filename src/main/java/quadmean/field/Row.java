@@ -2,6 +2,7 @@ package quadmean.field;
 
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import quadmean.design.ColumnRole;
 import quadmean.design.TallyFile;
 
@@ -28,7 +29,18 @@ record Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integ
     }
 
     String fileName() {
-        return file.path().getFileName().toString();
+        return file.name();
+    }
+
+    /** Columns in use whose text runs over several lines, as it does when a quote takes in the next row. */
+    List<ColumnRole> brokenRoles() {
+        return Stream.of(ColumnRole.values())
+                .filter(role -> text(role).chars().anyMatch(c -> c == '\n' || c == '\r'))
+                .toList();
+    }
+
+    boolean isOneLine() {
+        return brokenRoles().isEmpty();
     }
 
     /** Whether the row notes a plot and nothing on it. */

@@ -21,15 +21,17 @@ final class TallyBuilder {
     private final List<Problem> problems = new ArrayList<>();
     private long used;
     private long dropped;
+    private boolean wholeFiles = true;
 
     TallyBuilder(Design design, StratumFinder strata) {
         this.design = design;
         this.strata = strata;
     }
 
-    /** A problem of a whole file. */
+    /** A problem of a whole file, rows of which may have gone unread. */
     void problem(Problem problem) {
         problems.add(problem);
+        wholeFiles = false;
     }
 
     /** Accounts for a row: out if a problem says so, else used. */
@@ -59,8 +61,10 @@ final class TallyBuilder {
         plots.values().forEach(this::checkEmptyRow);
         List<Plot> finished =
                 new ArrayList<>(plots.values().stream().map(PlotUnderway::plot).toList());
-        finished.addAll(listedButAbsent());
-        checkStrata(finished);
+        if (wholeFiles) {
+            finished.addAll(listedButAbsent());
+            checkStrata(finished);
+        }
         return Tally.of(finished, used, dropped, problems);
     }
 

@@ -44,7 +44,7 @@ public final class TallyReader {
             String text = String.join(String.valueOf(row.file().separator()), row.fields());
             problems.add(
                     Rule.ROW_LENGTH, "", text, "the row has " + row.fields().size() + " fields");
-        } else {
+        } else if (row.isOneLine()) {
             PlotUnderway plot = place(row, problems);
             if (row.isEmptyPlot()) {
                 if (plot != null && !problems.isOut()) {
@@ -53,6 +53,12 @@ public final class TallyReader {
             } else {
                 tree(row, plot, problems);
             }
+        } else {
+            row.brokenRoles()
+                    .forEach(role -> problems.add(
+                            Rule.ROW_LENGTH,
+                            role,
+                            "the field runs over several lines; a quote is missing or too many"));
         }
         builder.account(problems);
     }

@@ -64,6 +64,10 @@ final class TreeReader {
             problems.add(Rule.SPECIES_RECODED, ColumnRole.SPECIES, written + " is taken as " + recoded);
             return recoded;
         }
+        if (written.equals("*")) {
+            problems.add(Rule.SPECIES_MISSING, ColumnRole.SPECIES, "* stands for all species, not for one");
+            return written;
+        }
         if (!design.species().isEmpty() && !design.species().containsKey(written)) {
             String hint = Nearest.to(written, design.species().keySet())
                     .map(s -> "; did you mean " + s + "?")

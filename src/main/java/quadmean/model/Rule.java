@@ -26,7 +26,7 @@ public enum Rule {
             "name the column as the header does, or mend the header"),
     ROW_LENGTH(
             "row-length",
-            "a row has as many fields as the header",
+            "a row has as many fields as the header, and those in use stand on one line",
             "add or remove separators; quote fields that hold one",
             Policy.DROP),
     PLOT_MISSING("plot-missing", "each row names its plot", "write the plot number", Policy.DROP),

@@ -1,0 +1,164 @@
+package quadmean.design;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import quadmean.model.Policy;
+import quadmean.model.Problem;
+import quadmean.model.Rule;
+import quadmean.support.SmallDesign;
+
+/** {@code designs/README.md} names what the reader knows, and nothing else. */
+class DesignReadmeTest {
+    private static final Pattern KNOWN = Pattern.compile("known here: (.*) \\(line");
+    private static final Pattern CODE = Pattern.compile("`([^`]+)`");
+
+    @TempDir
+    Path folder;
+
+    /** Sections of the README, from their heading to the next. */
+    private static Map<String, String> sections() throws IOException {
+        Map<String, String> sections = new LinkedHashMap<>();
+        for (String part : Files.readString(Path.of("designs/README.md")).split("\n### ")) {
+            sections.put(part.lines().findFirst().orElse(""), part);
+        }
+        return sections;
+    }
+
+    private static String section(String table) throws IOException {
+        List<String> found = sections().entrySet().stream()
+                .filter(e -> e.getKey().contains("`" + table + "`"))
+                .map(Map.Entry::getValue)
+                .toList();
+        assertEquals(1, found.size(), "sections on " + table);
+        return found.get(0);
+    }
+
+    /** The codes in the first cells of a section's tables. */
+    private static TreeSet<String> documented(String section) {
+        return section.lines()
+                .filter(l -> l.startsWith("| `"))
+                .map(l -> l.split("\\|")[1])
+                .flatMap(cell -> CODE.matcher(cell).results().map(m -> m.group(1)))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Keys that the reader lists when a section has one that resembles none. */
+    private TreeSet<String> known(String design) {
+        List<Problem> problems = new SmallDesign(design).problems(folder);
+        Problem unknown = problems.stream()
+                .filter(p -> p.value().equals("qqqqqqqqqqqq"))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(problems.toString()));
+        Matcher known = KNOWN.matcher(unknown.detail());
+        assertTrue(known.find(), unknown.detail());
+        return new TreeSet<>(Arrays.asList(known.group(1).split(", ")));
+    }
+
+    private static String unknownIn(String line) {
+        SmallDesign whole = new SmallDesign().plus("""
+                [selection]
+                [height]
+                [plan]
+                [output]
+                [[stratum]]
+                [volume.PSME]
+                form = "schumacher_hall"
+                """);
+        return whole.with(line + "\n", line + "\nqqqqqqqqqqqq = 1\n").text();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "[cruise]",
+        "[[stratum]]",
+        "[selection]",
+        "[[tally]]",
+        "[species.CODE]",
+        "[height]",
+        "[volume.CODE]",
+        "[plan]",
+        "[output]"
+    })
+    void everyKeyIsDocumentedWhereItStands(String table) throws IOException {
+        TreeSet<String> known = known(unknownIn(table.replace("CODE", "PSME")));
+        if (table.equals("[[tally]]")) {
+            known.remove("columns");
+            known.addAll(known(unknownIn("[tally.columns]")));
+        }
+        assertEquals(known, documented(section(table)));
+    }
+
+    @Test
+    void keysOfAllKindsOfPlotAreDocumented() throws IOException {
+        String plot = "[plot]\nqqqqqqqqqqqq = 1\n";
+        TreeSet<String> known = new TreeSet<>();
+        for (String kind : List.of("fixed", "point", "nested")) {
+            known.addAll(known(new SmallDesign()
+                    .with("[plot]\n", plot)
+                    .with("\"fixed\"", '"' + kind + '"')
+                    .text()));
+        }
+        known.remove("ring");
+        known.add("[[plot.ring]]");
+        SmallDesign nested = new SmallDesign().with("\"fixed\"", "\"nested\"");
+        known(nested.plus("[[plot.ring]]\nqqqqqqqqqqqq = 1").text()).forEach(k -> known.add("ring." + k));
+        assertEquals(known, documented(section("[plot]")));
+    }
+
+    @Test
+    void topLevelKnowsTheTablesThatAreDocumented() throws IOException {
+        TreeSet<String> known = known("qqqqqqqqqqqq = 1\n" + SmallDesign.TEXT);
+        known.remove("schema");
+        TreeSet<String> tables = sections().keySet().stream()
+                .flatMap(h -> CODE.matcher(h).results().map(m -> m.group(1)))
+                .filter(t -> t.startsWith("["))
+                .map(t -> t.replaceAll("[\\[\\]]", "").replace(".CODE", ""))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(known, tables);
+    }
+
+    @ParameterizedTest
+    @EnumSource(Rule.class)
+    void everyRuleWithAChoiceIsDocumentedWithItsPolicies(Rule rule) throws IOException {
+        List<String> rows = section("[policy]")
+                .lines()
+                .filter(l -> l.startsWith("| `" + rule.code() + "` |"))
+                .toList();
+        if (rule.allowed().size() == 1) {
+            assertEquals(List.of(), rows, "a rule without a choice");
+            return;
+        }
+        assertEquals(1, rows.size());
+        String cell = rows.get(0).split("\\|")[3];
+        for (Policy policy : Policy.values()) {
+            boolean named = Stream.of(cell.split("\\W+")).anyMatch(policy.id()::equals);
+            assertEquals(rule.allowed().contains(policy), named, policy + " in " + cell);
+        }
+    }
+
+    @Test
+    void smallestDesignOfTheReadmeIsInOrder() throws IOException {
+        String readme = Files.readString(Path.of("designs/README.md"));
+        int from = readme.indexOf("```toml\n") + 8;
+        String example = readme.substring(from, readme.indexOf("```", from));
+        assertEquals(List.of(), new SmallDesign(example).problems(folder));
+    }
+}
