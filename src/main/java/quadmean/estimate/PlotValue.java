@@ -14,9 +14,12 @@ final class PlotValue {
     /** The value of an attribute from the stems that pass a filter; a plot without any is a zero. */
     static ToDoubleFunction<SampledPlot> of(PlotDesign design, Attribute attribute, Predicate<Stem> filter) {
         return plot -> Moments.sum(plot.stems().stream()
-                .filter(filter)
-                .mapToDouble(stem -> Expansion.treesPerHa(design, stem.dbhCm()) * value(attribute, stem))
-                .toArray());
+                        .filter(filter)
+                        .filter(stem -> stem.counts().contains(attribute))
+                        .mapToDouble(stem ->
+                                stem.count() * Expansion.treesPerHa(design, stem.dbhCm()) * value(attribute, stem))
+                        .toArray())
+                / plot.inside();
     }
 
     private static double value(Attribute attribute, Stem stem) {

@@ -1,5 +1,7 @@
 package quadmean.model;
 
+import java.util.List;
+
 /**
  * A height taken in the field.
  *
@@ -7,5 +9,17 @@ package quadmean.model;
  * @param source {@link HeightSource#MEASURED} or {@link HeightSource#READING}
  * @param column the tally column it came from
  * @param text what the tally says there
+ * @param sdM its standard error (m), from the errors of the readings; NaN if it is not known
+ * @param remarks what the crew should know of it, in sentences
  */
-public record FieldHeight(double metres, HeightSource source, String column, String text) {}
+public record FieldHeight(
+        double metres, HeightSource source, String column, String text, double sdM, List<String> remarks) {
+    public FieldHeight {
+        remarks = List.copyOf(remarks);
+    }
+
+    /** A height of which no error is known and nothing remarked. */
+    public FieldHeight(double metres, HeightSource source, String column, String text) {
+        this(metres, source, column, text, Double.NaN, List.of());
+    }
+}

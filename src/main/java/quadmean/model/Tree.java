@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param species species code after recodes
  * @param dbhCm diameter at breast height (cm), above zero
  * @param height the height taken in the field, null if none was
+ * @param detail what else the tally says of it
  */
 public record Tree(
         String file,
@@ -20,11 +21,24 @@ public record Tree(
         String number,
         String species,
         double dbhCm,
-        @Nullable FieldHeight height) {
+        @Nullable FieldHeight height,
+        TreeDetail detail) {
     public Tree {
         if (!(dbhCm > 0)) {
             throw new IllegalArgumentException("dbh must be above zero, got " + dbhCm);
         }
+    }
+
+    /** A single living tree of which nothing more is known. */
+    public Tree(
+            String file,
+            long row,
+            String plot,
+            String number,
+            String species,
+            double dbhCm,
+            @Nullable FieldHeight height) {
+        this(file, row, plot, number, species, dbhCm, height, TreeDetail.PLAIN);
     }
 
     /** Plot and tree number the way crews say it: {@code 67-6}. */
@@ -34,6 +48,6 @@ public record Tree(
 
     /** The same tree without its field height. */
     public Tree withoutHeight() {
-        return new Tree(file, row, plot, number, species, dbhCm, null);
+        return new Tree(file, row, plot, number, species, dbhCm, null, detail);
     }
 }

@@ -1,0 +1,31 @@
+package quadmean.model;
+
+import java.util.OptionalDouble;
+
+/**
+ * What a tally may say of a tree besides species, dbh and height.
+ *
+ * @param count number of trees that the row stands for, 1 or more
+ * @param status whether it lives and is sound
+ * @param top whether its height goes to the tip or to a break
+ * @param logs number of 16-ft logs, if counted
+ * @param merchantableM height to the merchantable top (m), if taken
+ */
+public record TreeDetail(int count, TreeStatus status, Top top, OptionalDouble logs, OptionalDouble merchantableM) {
+    /** One living tree with its top on, and nothing more known. */
+    public static final TreeDetail PLAIN =
+            new TreeDetail(1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty());
+
+    public TreeDetail {
+        if (count < 1) {
+            throw new IllegalArgumentException("a row stands for one tree or more, got " + count);
+        }
+    }
+
+    /** The top of a tree. */
+    public enum Top {
+        WHOLE,
+        /** The height goes to the break: it stays with the tree and out of the height curve. */
+        BROKEN
+    }
+}
