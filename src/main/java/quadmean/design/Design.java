@@ -41,6 +41,9 @@ import quadmean.units.UnitSystem;
  * @param policies policy of each rule
  * @param plan how to plan
  * @param diameterClassCm width of diameter classes (cm)
+ * @param notes who cruised where
+ * @param counting which trees count in what
+ * @param exceptions plots that are not like the others
  */
 public record Design(
         Path file,
@@ -64,7 +67,10 @@ public record Design(
         Map<String, VolumeSpec> volumes,
         Map<Rule, Policy> policies,
         PlanSettings plan,
-        double diameterClassCm) {
+        double diameterClassCm,
+        CruiseNotes notes,
+        Counting counting,
+        PlotExceptions exceptions) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);

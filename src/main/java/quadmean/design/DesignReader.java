@@ -125,7 +125,10 @@ public final class DesignReader {
                 units.diameter()
                         .convert(
                                 output.number("diameter_class", Range.CLASS_WIDTH, units == UnitSystem.METRIC ? 5 : 2),
-                                UnitSystem.METRIC.diameter()));
+                                UnitSystem.METRIC.diameter()),
+                FieldParser.notes(cruise),
+                FieldParser.counting(output, cruise, units),
+                FieldParser.exceptions(selection, file));
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
     }

@@ -7,8 +7,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quadmean.cruise.CruiseResult;
+import quadmean.design.Counting;
+import quadmean.design.CruiseNotes;
 import quadmean.design.Design;
 import quadmean.design.PlanSettings;
+import quadmean.design.PlotExceptions;
 import quadmean.design.SpeciesEntry;
 import quadmean.design.StratumEntry;
 import quadmean.estimate.DiameterClass;
@@ -97,7 +100,10 @@ public final class SampleCruise {
                 d.volumes(),
                 Map.of(Rule.HEIGHT_OFF_CURVE, Policy.KEEP),
                 d.plan(),
-                d.diameterClassCm());
+                d.diameterClassCm(),
+                d.notes(),
+                d.counting(),
+                d.exceptions());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -156,7 +162,10 @@ public final class SampleCruise {
                 equations(),
                 Map.of(),
                 new PlanSettings(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
-                5.08);
+                5.08,
+                CruiseNotes.NONE,
+                Counting.STANDARD,
+                PlotExceptions.NONE);
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {
