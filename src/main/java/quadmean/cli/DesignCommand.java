@@ -2,7 +2,6 @@ package quadmean.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,7 +26,7 @@ import quadmean.report.OutputFolder;
 import quadmean.report.ProblemsCsv;
 
 /** What all commands on a design share: reading it, refusing it, writing results. */
-@Command(mixinStandardHelpOptions = true, sortOptions = false)
+@Command(mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false)
 abstract class DesignCommand implements Callable<Integer> {
     private static final String PROBLEMS = "problems.csv";
 
@@ -48,15 +47,29 @@ abstract class DesignCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() throws IOException {
-        if (!Files.isRegularFile(designFile)) {
-            throw new CommandException(
-                    ExitCode.USAGE,
-                    "there is no design file " + designFile + "; designs/README.md tells how to write one");
+        if (out != null && out.toString().isBlank()) {
+            throw new CommandException(ExitCode.USAGE, "--out needs the name of a folder, such as --out results");
         }
+        if (!Files.isRegularFile(designFile)) {
+            String what = Files.isDirectory(designFile)
+                    ? "a design is a file, and this is a folder: "
+                    : "there is no design file ";
+            throw new CommandException(
+                    ExitCode.USAGE, what + designFile + "; designs/README.md tells how to write one");
+        }
+        try {
+            return work().code();
+        } catch (IOException e) {
+            throw new CommandException(ExitCode.USAGE, "a file cannot be read: " + FileTrouble.explain(e));
+        }
+    }
+
+    private ExitCode work() throws IOException {
         DesignReading reading = DesignReader.read(designFile);
         Design design = reading.design();
         if (design == null) {
-            return refuse(reading.problems(), List.of(designFile)).code();
+            checkOwnProblems(reading.problems());
+            return refuse(reading.problems(), List.of(designFile));
         }
         List<Path> missing = design.tallies().stream()
                 .map(TallyFile::path)
@@ -66,10 +79,18 @@ abstract class DesignCommand implements Callable<Integer> {
             throw new CommandException(
                     ExitCode.USAGE, "the design names tally files that are not there: " + join(missing));
         }
-        try {
-            return run(design).code();
-        } catch (AccessDeniedException e) {
-            throw new CommandException(ExitCode.USAGE, "this file cannot be read: " + e.getFile());
+        return run(design);
+    }
+
+    /** A design that cannot be read does not say which files are its tallies; one of them could be problems.csv. */
+    private void checkOwnProblems(List<Problem> problems) throws IOException {
+        Path target = folder().resolve(PROBLEMS);
+        if (Files.isRegularFile(target) && !ProblemsCsv.isOne(target)) {
+            ProblemPrinter.print(err(), problems);
+            throw new CommandException(
+                    ExitCode.USAGE,
+                    target + " is no list of problems, perhaps a tally, and stays as it is; name another folder with"
+                            + " --out");
         }
     }
 
@@ -93,10 +114,12 @@ abstract class DesignCommand implements Callable<Integer> {
         try {
             return OutputFolder.write(folder(), inputs, files);
         } catch (InputOverwriteException e) {
-            throw new CommandException(ExitCode.USAGE, e.getMessage() + "; name another folder with --out");
+            throw new CommandException(ExitCode.USAGE, String.valueOf(e.getMessage()));
         } catch (IOException e) {
             throw new CommandException(
-                    ExitCode.CANNOT_WRITE, "the results cannot be written to " + folder() + ": " + e);
+                    ExitCode.CANNOT_WRITE,
+                    "the results cannot be written to " + folder() + " (" + FileTrouble.explain(e)
+                            + "); name another folder with --out");
         }
     }
 

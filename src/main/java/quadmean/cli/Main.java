@@ -60,6 +60,10 @@ public final class Main implements Runnable {
                     .setErr(err)
                     .setExecutionExceptionHandler((e, command, result) -> explain(e, err))
                     .execute(args);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            err.println("quadmean: the input is too large for the memory of the program ("
+                    + e.getClass().getSimpleName() + "); split it, or give Java more memory with -Xmx");
+            return ExitCode.DEFECT.code();
         } catch (Error e) {
             return explain(e, err);
         }

@@ -69,24 +69,34 @@ final class CsvRows {
             }
             CsvRecord first = records.next();
             List<String> header = first.getFields().stream().map(String::strip).toList();
+            if (isCutOff(records, reader, first)) {
+                return;
+            }
             Map<ColumnRole, Integer> position = locate(header, first.getStartingLineNumber());
             if (position.size() < file.columns().size()) {
                 return;
             }
-            long line = first.getStartingLineNumber();
             while (records.hasNext()) {
                 CsvRecord r = records.next();
-                line = r.getStartingLineNumber();
-                rows.accept(
-                        new Row(file, line, r.getFields(), r.getFieldCount() == header.size() ? position : Map.of()));
-            }
-            if (reader.isOpen()) {
-                unreadable(
-                        line,
-                        "a quote opened in this row is never closed, and takes in the rest of the file; close"
-                                + " it, or take it out");
+                if (!isCutOff(records, reader, r)) {
+                    boolean whole = r.getFieldCount() == header.size();
+                    rows.accept(new Row(file, r.getStartingLineNumber(), r.getFields(), whole ? position : Map.of()));
+                }
             }
         }
+    }
+
+    /** Whether a record is the last and its quotes are open at the end, which is then noted. */
+    private boolean isCutOff(Iterator<CsvRecord> records, QuoteWatch reader, CsvRecord record) {
+        boolean open = !records.hasNext() && reader.isOpen();
+        if (open) {
+            String detail =
+                    "a quote opened in this row is never closed, and takes in the rest of the file; close it, or"
+                            + " take it out";
+            problems.accept(new Problem(
+                    name(), record.getStartingLineNumber(), "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, detail));
+        }
+        return open;
     }
 
     /** Skips the byte order mark that some programs put before the header. */
@@ -120,11 +130,7 @@ final class CsvRows {
     }
 
     private void unreadable(String detail) {
-        unreadable(0, detail);
-    }
-
-    private void unreadable(long line, String detail) {
-        problems.accept(new Problem(name(), line, "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, detail));
+        problems.accept(new Problem(name(), 0, "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, detail));
     }
 
     private String name() {

@@ -1,5 +1,11 @@
 package quadmean.report;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import quadmean.model.Problem;
 
@@ -13,6 +19,14 @@ public final class ProblemsCsv {
     /** One row for each problem; {@code row} is empty where the whole file is meant. */
     public static Content of(List<Problem> problems) {
         return Csv.of(HEADER, problems.stream().map(ProblemsCsv::row));
+    }
+
+    /** Whether a file begins as such a list does, so that writing a new list over it loses no other data. */
+    public static boolean isOne(Path file) throws IOException {
+        byte[] header = (String.join(",", HEADER) + "\n").getBytes(StandardCharsets.UTF_8);
+        try (InputStream in = Files.newInputStream(file)) {
+            return Arrays.equals(header, in.readNBytes(header.length));
+        }
     }
 
     private static List<String> row(Problem p) {
