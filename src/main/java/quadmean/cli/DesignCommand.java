@@ -126,6 +126,10 @@ abstract class DesignCommand implements Callable<Integer> {
     static List<Path> inputs(Design design) {
         List<Path> inputs = new ArrayList<>(List.of(design.file()));
         design.tallies().forEach(t -> inputs.add(t.path()));
+        Path plotList = design.exceptions().plotList();
+        if (plotList != null) {
+            inputs.add(plotList);
+        }
         return inputs;
     }
 

@@ -16,8 +16,9 @@ import quadmean.height.CurveTable;
 import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
 import quadmean.model.CurveForm;
+import quadmean.model.Policy;
+import quadmean.model.Rule;
 import quadmean.model.Tally;
-import quadmean.model.Tree;
 import quadmean.volume.EquationBook;
 
 /** The whole line from design and tally to estimate. */
@@ -31,7 +32,7 @@ public final class Cruise {
      */
     public static Tally check(Design design) throws IOException {
         Tally tally = TallyReader.read(design);
-        return tally.isRefused() ? tally : HeightCheck.apply(design, heightSettings(design), tally);
+        return tally.isRefused() ? tally : TreeChecks.apply(design, heightSettings(design), tally);
     }
 
     /**
@@ -45,10 +46,8 @@ public final class Cruise {
         if (tally.isRefused()) {
             return new CruiseRun(tally, null);
         }
-        List<Tree> trees =
-                tally.plots().stream().flatMap(p -> p.trees().stream()).toList();
-        CurveTable curves = CurveTable.fit(trees, heightSettings(design));
-        Volumes volumes = new Volumes(equations);
+        CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design));
+        Volumes volumes = new Volumes(equations, design.counting());
         List<HeightedTree> heighted = new ArrayList<>();
         List<SampledPlot> plots = new ArrayList<>();
         tally.plots().forEach(plot -> {
@@ -57,13 +56,40 @@ public final class Cruise {
             plots.add(new SampledPlot(
                     plot.id(),
                     plot.stratum(),
-                    filled.stream().map(volumes::stem).toList()));
+                    filled.stream().map(volumes::stem).toList(),
+                    design.exceptions().inside(plot.id())));
         });
         StandEstimate estimate =
                 StandEstimator.estimate(design.stratumList(), plots, settings(design, volumes.missing()));
         return new CruiseRun(
                 tally,
-                new CruiseResult(design, tally, curves, heighted, volumes.used(), estimate.withNotes(volumes.notes())));
+                new CruiseResult(
+                        design,
+                        tally,
+                        curves,
+                        heighted,
+                        volumes.used(),
+                        estimate.withNotes(volumes.notes()).withNotes(plotNotes(design))));
+    }
+
+    /** What plots that are not like the others mean for the estimate. */
+    private static List<String> plotNotes(Design design) {
+        List<String> notes = new ArrayList<>();
+        if (!design.exceptions().notReached().isEmpty()) {
+            notes.add("Plots not reached were left out ("
+                    + design.exceptions().notReached().size()
+                    + "): the estimate holds for the part that can be reached, and is biased for the whole if the rest"
+                    + " differs from it.");
+        }
+        if (!design.exceptions().cut().isEmpty()) {
+            notes.add(
+                    design.policy(Rule.PLOT_CUT) == Policy.KEEP
+                            ? "Trees of plots cut by the line of their stratum are expanded by the share of the plot"
+                                    + " that lies inside."
+                            : "Plots cut by the line of their stratum were left out, which biases the estimate: the"
+                                    + " edge is seen less than the interior.");
+        }
+        return notes;
     }
 
     private static Map<String, String> groups(Design design) {

@@ -4,30 +4,41 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import quadmean.design.Counting;
 import quadmean.estimate.Stem;
 import quadmean.height.HeightedTree;
 import quadmean.model.HeightSource;
 import quadmean.model.Tree;
 import quadmean.model.VolumeSpec;
+import quadmean.units.Attribute;
 import quadmean.volume.EquationBook;
 import quadmean.volume.TreeEquation;
 
 /** Volumes tree by tree, with an account of the equations used and of what could not be worked out. */
 final class Volumes {
     private final EquationBook equations;
+    private final Counting counting;
     private final Map<String, VolumeSpec> used = new TreeMap<>();
     private final List<String> withoutValue = new ArrayList<>();
     private final TreeSet<String> withoutHeight = new TreeSet<>();
 
-    Volumes(EquationBook equations) {
+    Volumes(EquationBook equations, Counting counting) {
         this.equations = equations;
+        this.counting = counting;
     }
 
     Stem stem(HeightedTree heighted) {
         Tree tree = heighted.tree();
-        return new Stem(tree.species(), tree.dbhCm(), volume(heighted));
+        Set<Attribute> counts = Stream.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME)
+                .filter(a -> counting.counts(a, tree.detail().status(), tree.dbhCm()))
+                .collect(Collectors.toSet());
+        double volume = counts.contains(Attribute.VOLUME) ? volume(heighted) : 0;
+        return new Stem(tree.species(), tree.dbhCm(), volume, tree.detail().count(), counts);
     }
 
     private double volume(HeightedTree heighted) {

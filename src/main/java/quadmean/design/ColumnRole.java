@@ -13,7 +13,14 @@ public enum ColumnRole {
     /** Clinometer reading to the base, negative below the eye. */
     BASE("base", Measure.ANGLE),
     /** Horizontal distance from eye to stem. */
-    DISTANCE("distance", Measure.LENGTH);
+    DISTANCE("distance", Measure.LENGTH),
+    STATUS("status", Measure.TEXT),
+    /** Whether the top is broken. */
+    BROKEN("broken", Measure.TEXT),
+    /** Horizontal distance from the plot centre or point to the tree. */
+    POINT_DISTANCE("point_distance", Measure.LENGTH),
+    /** Ring of a nested plot on which the tree was tallied. */
+    RING("ring", Measure.TEXT);
 
     private final String key;
     private final Measure measure;

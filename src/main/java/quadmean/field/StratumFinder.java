@@ -3,12 +3,14 @@ package quadmean.field;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
 import quadmean.design.Nearest;
+import quadmean.design.PlotExceptions;
 import quadmean.design.StratumEntry;
 import quadmean.model.Rule;
 
@@ -16,8 +18,11 @@ import quadmean.model.Rule;
 final class StratumFinder {
     private final Set<String> codes = new LinkedHashSet<>();
     private final Map<String, String> listed = new HashMap<>();
+    private final PlotExceptions exceptions;
 
-    StratumFinder(Design design) {
+    StratumFinder(Design design, Map<String, String> plotList) {
+        this.exceptions = design.exceptions();
+        listed.putAll(plotList);
         for (StratumEntry entry : design.strata()) {
             codes.add(entry.stratum().code());
             entry.plots().forEach(plot -> listed.put(plot, entry.stratum().code()));
@@ -38,6 +43,7 @@ final class StratumFinder {
         String plot = row.text(ColumnRole.PLOT);
         String written = row.text(ColumnRole.STRATUM);
         String byList = stratumOf(plot);
+        checkExceptions(plot, problems);
         if (!listed.isEmpty() && byList.isEmpty()) {
             problems.add(Rule.PLOT_NOT_LISTED, ColumnRole.PLOT, "plot " + plot + " is not on the design's list");
         }
@@ -58,6 +64,25 @@ final class StratumFinder {
         }
         unknown(written, problems);
         return Optional.empty();
+    }
+
+    private void checkExceptions(String plot, RowProblems problems) {
+        if (exceptions.notReached().contains(plot)) {
+            problems.add(
+                    Rule.PLOT_NOT_REACHED,
+                    ColumnRole.PLOT,
+                    "plot " + plot + " has a row, but the design says it was not reached");
+        }
+        if (exceptions.cut().containsKey(plot)) {
+            problems.add(
+                    Rule.PLOT_CUT,
+                    ColumnRole.PLOT,
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f %% of plot %s lies inside its stratum",
+                            100 * exceptions.inside(plot),
+                            plot));
+        }
     }
 
     private void unknown(String written, RowProblems problems) {

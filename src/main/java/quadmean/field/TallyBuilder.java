@@ -63,6 +63,7 @@ final class TallyBuilder {
                 new ArrayList<>(plots.values().stream().map(PlotUnderway::plot).toList());
         if (wholeFiles) {
             finished.addAll(listedButAbsent());
+            listNotReached();
             checkStrata(finished);
         }
         return Tally.of(finished, used, dropped, problems);
@@ -93,7 +94,9 @@ final class TallyBuilder {
         List<Plot> added = new ArrayList<>();
         Policy policy = design.policy(Rule.PLOT_NOT_IN_TALLY);
         for (String id : new TreeSet<>(strata.listedPlots())) {
-            if (plots.containsKey(id) || design.tallies().isEmpty()) {
+            if (plots.containsKey(id)
+                    || design.tallies().isEmpty()
+                    || design.exceptions().notReached().contains(id)) {
                 continue;
             }
             String then = policy == Policy.KEEP ? "; it counts as a plot without trees" : "";
@@ -110,6 +113,19 @@ final class TallyBuilder {
             }
         }
         return added;
+    }
+
+    private void listNotReached() {
+        for (String id : new TreeSet<>(design.exceptions().notReached())) {
+            problems.add(new Problem(
+                    design.file().getFileName().toString(),
+                    0,
+                    "not_reached",
+                    id,
+                    Rule.PLOT_NOT_REACHED,
+                    design.policy(Rule.PLOT_NOT_REACHED),
+                    "plot " + id + " was not reached"));
+        }
     }
 
     private void checkStrata(List<Plot> finished) {

@@ -1,10 +1,14 @@
 package quadmean.field;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
 import quadmean.design.TallyFile;
+import quadmean.model.Problem;
 import quadmean.model.Rule;
 import quadmean.model.Tally;
 import quadmean.model.Tree;
@@ -16,10 +20,10 @@ public final class TallyReader {
     private final StratumFinder strata;
     private final TallyBuilder builder;
 
-    private TallyReader(Design design) {
+    private TallyReader(Design design, Map<String, String> plotList) {
         this.design = design;
         this.trees = new TreeReader(design);
-        this.strata = new StratumFinder(design);
+        this.strata = new StratumFinder(design, plotList);
         this.builder = new TallyBuilder(design, strata);
     }
 
@@ -30,7 +34,9 @@ public final class TallyReader {
      * @throws IOException if a file is missing or cannot be read
      */
     public static Tally read(Design design) throws IOException {
-        TallyReader reader = new TallyReader(design);
+        List<Problem> ofPlotList = new ArrayList<>();
+        TallyReader reader = new TallyReader(design, PlotList.read(design, ofPlotList::add));
+        ofPlotList.forEach(reader.builder::problem);
         for (TallyFile file : design.tallies()) {
             new CsvRows(file, reader.builder::problem).forEach(reader::row);
         }

@@ -13,6 +13,7 @@ import quadmean.model.FieldHeight;
 import quadmean.model.PlotDesign;
 import quadmean.model.Rule;
 import quadmean.model.Tree;
+import quadmean.model.TreeDetail;
 import quadmean.units.Unit;
 
 /** The tree of a row, with every problem the row has. */
@@ -23,11 +24,15 @@ final class TreeReader {
     private final Design design;
     private final Map<String, String> recodes = new HashMap<>();
     private final HeightReader heights;
+    private final DetailReader details;
+    private final PlotLimits limits;
     private final double minDbhCm;
 
     TreeReader(Design design) {
         this.design = design;
         this.heights = new HeightReader(design);
+        this.details = new DetailReader(design);
+        this.limits = new PlotLimits(design);
         this.minDbhCm = design.plot() instanceof PlotDesign.Nested nested
                 ? nested.rings().get(0).minDbhCm()
                 : 0;
@@ -40,6 +45,8 @@ final class TreeReader {
         String species = species(row, problems);
         double dbhCm = dbhCm(row, problems);
         FieldHeight height = heights.read(row, problems);
+        TreeDetail detail = details.read(row, problems);
+        limits.check(row, dbhCm, problems);
         if (problems.isOut()) {
             return null;
         }
@@ -50,7 +57,8 @@ final class TreeReader {
                 row.text(ColumnRole.TREE),
                 species,
                 dbhCm,
-                height);
+                height,
+                detail);
     }
 
     private String species(Row row, RowProblems problems) {

@@ -115,7 +115,7 @@ class IdahoCruiseTest {
                         "245 row-repeated", // 44-2
                         "246 tree-repeated", // 44-3
                         "366 species-recoded", // F
-                        "377 height-off-curve", // 67-6
+                        "377 unit-slip", // 67-6
                         "42 species-recoded", // FG
                         "43 species-recoded"), // FG
                 found);
@@ -125,7 +125,7 @@ class IdahoCruiseTest {
     @Test
     void theOutlyingHeightStaysInItsRowAndTheTreeIsFilled() {
         Problem problem = result.tally().problems().stream()
-                .filter(p -> p.rule() == Rule.HEIGHT_OFF_CURVE)
+                .filter(p -> p.rule() == Rule.UNIT_SLIP)
                 .findFirst()
                 .orElseThrow();
         assertEquals("34", problem.value());

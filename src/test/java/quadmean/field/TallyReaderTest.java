@@ -27,13 +27,20 @@ class TallyReaderTest {
             Rule.DESIGN_VALUE,
             Rule.DESIGN_MISSING,
             Rule.HEIGHT_OFF_CURVE,
+            Rule.DBH_UNLIKELY,
+            Rule.RATIO_UNLIKELY,
+            Rule.UNIT_SLIP,
             Rule.VOLUME_EQUATION_MISSING);
 
     @TempDir
     Path folder;
 
     static Stream<TallyCase> cases() throws IOException {
-        return Stream.concat(TallyCase.load("tally-cases.txt"), TallyCase.load("stratum-cases.txt"));
+        return Stream.of(
+                        TallyCase.load("tally-cases.txt"),
+                        TallyCase.load("stratum-cases.txt"),
+                        TallyCase.load("detail-cases.txt"))
+                .flatMap(c -> c);
     }
 
     @ParameterizedTest

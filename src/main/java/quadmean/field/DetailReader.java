@@ -1,0 +1,49 @@
+package quadmean.field;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import quadmean.design.ColumnRole;
+import quadmean.design.Design;
+import quadmean.model.Rule;
+import quadmean.model.TreeDetail;
+import quadmean.model.TreeDetail.Top;
+import quadmean.model.TreeStatus;
+
+/** What a row says of a tree besides species, dbh and height. */
+final class DetailReader {
+    private static final Set<String> YES = Set.of("y", "yes", "1", "x", "b", "broken", "true");
+    private static final Set<String> NO = Set.of("", "n", "no", "0", "false", "whole");
+
+    private final Design design;
+
+    DetailReader(Design design) {
+        this.design = design;
+    }
+
+    TreeDetail read(Row row, RowProblems problems) {
+        return new TreeDetail(
+                1, status(row, problems), top(row, problems), OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    private TreeStatus status(Row row, RowProblems problems) {
+        String written = row.text(ColumnRole.STATUS);
+        Optional<TreeStatus> status = design.counting().status(written);
+        if (status.isEmpty()) {
+            problems.add(Rule.STATUS_UNKNOWN, ColumnRole.STATUS, "status \"" + written + "\" is not known");
+        }
+        return status.orElse(TreeStatus.LIVE);
+    }
+
+    private static Top top(Row row, RowProblems problems) {
+        String written = row.text(ColumnRole.BROKEN).toLowerCase(Locale.ROOT);
+        if (!YES.contains(written) && !NO.contains(written)) {
+            problems.add(
+                    Rule.MARK_UNREADABLE,
+                    ColumnRole.BROKEN,
+                    "\"" + written + "\" is neither yes nor no for a broken top");
+        }
+        return YES.contains(written) ? Top.BROKEN : Top.WHOLE;
+    }
+}

@@ -1,0 +1,88 @@
+package quadmean.field;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import quadmean.design.ColumnRole;
+import quadmean.design.ColumnSpec;
+import quadmean.design.Design;
+import quadmean.model.PlotDesign;
+import quadmean.model.PlotDesign.Ring;
+import quadmean.model.Rule;
+import quadmean.units.Unit;
+
+/** Whether a tree belongs on its plot: near enough, and on the ring that its dbh belongs to. */
+final class PlotLimits {
+    private static final double M2_PER_HA = 10_000;
+
+    private final Design design;
+
+    PlotLimits(Design design) {
+        this.design = design;
+    }
+
+    /** Notes a tree that stands beyond the limit, or on another ring. */
+    void check(Row row, double dbhCm, RowProblems problems) {
+        OptionalDouble written = Numbers.read(row, ColumnRole.POINT_DISTANCE, problems);
+        if (Double.isNaN(dbhCm)) {
+            return;
+        }
+        if (written.isPresent()) {
+            ColumnSpec spec = row.file().columns().get(ColumnRole.POINT_DISTANCE);
+            Unit unit = spec == null || spec.unit() == null ? Unit.METRE : spec.unit();
+            double metres = unit.convert(written.getAsDouble(), Unit.METRE);
+            double limit = limitMetres(dbhCm);
+            if (metres > limit) {
+                problems.add(
+                        Rule.TREE_TOO_FAR,
+                        ColumnRole.POINT_DISTANCE,
+                        String.format(
+                                Locale.ROOT,
+                                "%s %s from the centre; the limit for this tree is %.2f %s",
+                                row.text(ColumnRole.POINT_DISTANCE),
+                                unit.symbol(),
+                                Unit.METRE.convert(limit, unit),
+                                unit.symbol()));
+            }
+        }
+        checkRing(row, dbhCm, problems);
+    }
+
+    /** Radius of the plot, of the tree's ring, or limiting distance to the tree's centre (m). */
+    private double limitMetres(double dbhCm) {
+        PlotDesign plot = design.plot();
+        if (plot instanceof PlotDesign.Point point) {
+            return dbhCm / (2 * Math.sqrt(point.basalAreaFactor()));
+        }
+        double areaHa = plot instanceof PlotDesign.Fixed fixed
+                ? fixed.areaHa()
+                : rings().get(Math.max(0, ringOf(dbhCm) - 1)).areaHa();
+        return Math.sqrt(areaHa * M2_PER_HA / Math.PI);
+    }
+
+    private void checkRing(Row row, double dbhCm, RowProblems problems) {
+        String written = row.text(ColumnRole.RING);
+        if (written.isEmpty() || rings().isEmpty()) {
+            return;
+        }
+        String belongs = Integer.toString(ringOf(dbhCm));
+        if (!written.equals(belongs)) {
+            problems.add(
+                    Rule.RING_WRONG,
+                    ColumnRole.RING,
+                    "tallied on ring " + written + "; its dbh belongs on ring " + belongs);
+        }
+    }
+
+    private List<Ring> rings() {
+        return design.plot() instanceof PlotDesign.Nested nested ? nested.rings() : List.of();
+    }
+
+    /** Number of the ring, 1 for the smallest trees; 0 for a tree too small for any. */
+    private int ringOf(double dbhCm) {
+        return (int) IntStream.range(0, rings().size())
+                .filter(i -> dbhCm >= rings().get(i).minDbhCm())
+                .count();
+    }
+}
