@@ -13,7 +13,14 @@ import picocli.CommandLine.Spec;
         name = "quadmean",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {PlanCommand.class, CheckCommand.class, EstimateCommand.class},
+        subcommands = {
+            PlanCommand.class,
+            CheckCommand.class,
+            EstimateCommand.class,
+            HeightCommand.class,
+            SlopeCommand.class,
+            BorderlineCommand.class
+        },
         sortOptions = false,
         description = "Plans a timber cruise, turns field readings into heights, fills the heights nobody measured,"
                 + " and reports what stands on the ground with its sampling error.",
@@ -23,6 +30,7 @@ import picocli.CommandLine.Spec;
             "  quadmean plan     designs/demo.toml     how many plots the target takes",
             "  quadmean check    designs/demo.toml     what is wrong with the tally",
             "  quadmean estimate designs/demo.toml     report in out/demo/report.html",
+            "  quadmean height --help                  pocket calculators: height, slope, borderline",
             "",
             "Exit codes: 0 done; 1 input refused, problems listed; 2 wrong usage or a named file is missing;",
             "70 a defect in the program; 74 the results cannot be written.",
@@ -84,6 +92,7 @@ public final class Main implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "name a command: plan, check or estimate");
+        throw new ParameterException(
+                spec.commandLine(), "name a command: plan, check, estimate, height, slope or borderline");
     }
 }

@@ -18,9 +18,11 @@ public final class TreeHeight {
      * @throws IllegalArgumentException if a reading lies outside its scale or the distance is not above zero
      */
     public static double fromReadings(AngleScale scale, double top, double base, double distanceM) {
-        if (!(distanceM > 0 && distanceM < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("the distance must be above zero, got " + distanceM);
-        }
-        return distanceM * (scale.tangent(top) - scale.tangent(base));
+        Checks.positive(distanceM, "the distance");
+        return between(scale.tangent(top), scale.tangent(base), distanceM);
+    }
+
+    static double between(double topTangent, double baseTangent, double distanceM) {
+        return distanceM * (topTangent - baseTangent);
     }
 }

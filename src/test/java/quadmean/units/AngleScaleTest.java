@@ -61,6 +61,33 @@ class AngleScaleTest {
         Tolerance.ROUNDING.check(published, rise * ReferenceFiles.number(in.get("run_ft")), "height (ft)");
     }
 
+    /** By definition: at the distance it was made for, such a scale reads metres of height. */
+    @ParameterizedTest
+    @CsvSource({"METRES_AT_15, 15", "METRES_AT_20, 20"})
+    void scalesMadeForADistanceReadMetresThere(AngleScale scale, double distance) {
+        Tolerance.ROUNDING.check(14.5, distance * (scale.tangent(12) - scale.tangent(-2.5)), "height (m)");
+    }
+
+    @ParameterizedTest
+    @EnumSource(AngleScale.class)
+    void aTangentGivesItsReadingBack(AngleScale scale) {
+        for (double reading : new double[] {-60, -8, 0, 0.5, 37.5, 89}) {
+            Tolerance.absolute("there and back", 1e-10)
+                    .check(reading, scale.reading(scale.tangent(reading)), scale.id());
+        }
+    }
+
+    /** Against a difference quotient of the tangent itself. */
+    @ParameterizedTest
+    @EnumSource(AngleScale.class)
+    void theTangentPerUnitIsItsDerivative(AngleScale scale) {
+        Tolerance quotient = Tolerance.relative("central difference over 2e-4 of a unit", 1e-7);
+        for (double reading : new double[] {-60, -8, 0, 37.5, 70}) {
+            double difference = (scale.tangent(reading + 1e-4) - scale.tangent(reading - 1e-4)) / 2e-4;
+            quotient.check(difference, scale.tangentPerUnit(reading), scale.id() + " at " + reading);
+        }
+    }
+
     @ParameterizedTest
     @EnumSource(AngleScale.class)
     void readingsBelowTheEyeMirrorThoseAbove(AngleScale scale) {
@@ -79,5 +106,7 @@ class AngleScaleTest {
     void readingsThatAreNoNumberAreRefused(AngleScale scale) {
         assertThrows(IllegalArgumentException.class, () -> scale.tangent(Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> scale.tangent(Double.NEGATIVE_INFINITY));
+        assertThrows(IllegalArgumentException.class, () -> scale.reading(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> scale.tangentPerUnit(Double.POSITIVE_INFINITY));
     }
 }

@@ -1,0 +1,98 @@
+package quadmean.cli;
+
+import java.util.EnumSet;
+import java.util.Set;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import quadmean.measure.CommonPractice;
+import quadmean.measure.HeightErrors;
+import quadmean.measure.HeightFlag;
+import quadmean.measure.HorizontalSighting;
+import quadmean.measure.OppositeSides;
+import quadmean.measure.ReadingCheck;
+import quadmean.measure.TreeReadings;
+import quadmean.measure.TwoWaySlope;
+
+/** {@code quadmean height}: the height of one tree with its error, as a pocket calculator. */
+@Command(
+        name = "height",
+        description = "The height of one tree from its readings, with its error and what to do better.",
+        footer = {
+            "",
+            "Examples:",
+            "  quadmean height --top 72 --base -6 --distance 30m",
+            "  quadmean height --scale topo --top 95 --base -8 --distance 66ft",
+            "  quadmean height --top 65 --base -22 --slope-distance 32m --ground-slope 20%%",
+            "  quadmean height --scale deg --top 35 --base -12 --slope-distance 28m --to-base",
+            "  quadmean height --scale deg --top 47 --base -4 --laser 105ft 72ft",
+            "  quadmean height --top 72 --base -6 --top 74 --base -6 --distance 30m",
+            "  quadmean height --top 72 --base -6 --distance 30m --lean 5deg --verbose",
+            "",
+            "± is one standard deviation. Both marks above the eye: both readings positive."
+        })
+final class HeightCommand extends PocketCommand {
+    @Mixin
+    private HeightOptions options = new HeightOptions();
+
+    @Override
+    void answer() {
+        SightingBuilder builder = new SightingBuilder(options, this);
+        Figures figures = new Figures(system(builder.distances().get(0)));
+        TreeReadings tree = builder.readings();
+        HeightErrors errors = builder.errors();
+        out().println("Height " + figures.withSd(tree.meanHeight(), tree.meanSd(errors)) + of(tree, figures));
+        HeightAdvice advice = new HeightAdvice(figures, errors);
+        flags(tree).forEach(flag -> out().println("! " + flag.code() + ": " + flag.sentence() + detail(flag, tree)));
+        advice.best(tree).ifPresent(out()::println);
+        if (options.indexError != null) {
+            out().println(advice.indexError(tree, options.scale, options.indexError));
+        }
+        if (options.lean != null) {
+            double angle = SightingBuilder.radians(options.lean, "--lean");
+            out().println(advice.lean(tree, angle));
+        }
+        out().println(HeightAdvice.errorsTaken(options));
+        if (options.verbose) {
+            tree.sightings().forEach(s -> {
+                out().println("Step by step:");
+                HeightSteps.of(s, errors, figures).forEach(out()::println);
+            });
+        }
+    }
+
+    private double eye() {
+        return options.eye == null ? CommonPractice.EYE_HEIGHT : metres(options.eye, "--eye");
+    }
+
+    private String detail(HeightFlag flag, TreeReadings tree) {
+        return flag == HeightFlag.GROUND_NOT_LEVEL && tree.sightings().get(0) instanceof HorizontalSighting s
+                ? " (here " + Figures.slope(ReadingCheck.groundSlope(s, eye())) + ")."
+                : ".";
+    }
+
+    private Set<HeightFlag> flags(TreeReadings tree) {
+        Set<HeightFlag> flags = EnumSet.noneOf(HeightFlag.class);
+        flags.addAll(ReadingCheck.flags(tree, eye()));
+        if (options.sides == Choices.Sides.OPPOSITE) {
+            flags.remove(HeightFlag.READINGS_DISAGREE);
+        }
+        if (options.indexError != null && TwoWaySlope.isBeyondHalfUnit(options.indexError)) {
+            flags.add(HeightFlag.INDEX_ERROR);
+        }
+        return flags;
+    }
+
+    private String of(TreeReadings tree, Figures figures) {
+        int n = tree.sightings().size();
+        if (options.sides == Choices.Sides.OPPOSITE) {
+            if (n != 2) {
+                throw usage("--sides opposite takes two readings: give --top and --base twice");
+            }
+            OppositeSides sides =
+                    new OppositeSides(tree.sightings().get(0), tree.sightings().get(1));
+            return ", mean of opposite sides, which still is " + figures.off(sides.errorLeft()) + "; the tip"
+                    + " stands " + figures.length(Math.abs(sides.tipOffset()), 1) + " beside the base";
+        }
+        return n == 1 ? "" : ", mean of " + n + " readings, spread " + figures.length(tree.spread(), 2);
+    }
+}
