@@ -14,6 +14,21 @@ public enum ColumnRole {
     BASE("base", Measure.ANGLE),
     /** Horizontal distance from eye to stem. */
     DISTANCE("distance", Measure.LENGTH),
+    /** Distance taped along the ground, which has the slope of {@link #GROUND_SLOPE}. */
+    SLOPE_DISTANCE("slope_distance", Measure.LENGTH),
+    GROUND_SLOPE("ground_slope", Measure.ANGLE),
+    /** Straight distance from the eye to the base of the stem, taped or by laser. */
+    BASE_DISTANCE("base_distance", Measure.LENGTH),
+    /** Straight distance from the eye to the tip, by laser. */
+    TOP_DISTANCE("top_distance", Measure.LENGTH),
+    /** Second reading of the same tree, or a reading from the other side. */
+    TOP_2("top_2", Measure.ANGLE),
+    BASE_2("base_2", Measure.ANGLE),
+    /** Horizontal distance of the second reading; empty where it is the first one's. */
+    DISTANCE_2("distance_2", Measure.LENGTH),
+    /** Reading to the merchantable top. */
+    MERCHANTABLE_TOP("merchantable_top", Measure.ANGLE),
+    MERCHANTABLE_HEIGHT("merchantable_height", Measure.LENGTH),
     STATUS("status", Measure.TEXT),
     /** Whether the top is broken. */
     BROKEN("broken", Measure.TEXT),

@@ -44,6 +44,7 @@ import quadmean.units.UnitSystem;
  * @param notes who cruised where
  * @param counting which trees count in what
  * @param exceptions plots that are not like the others
+ * @param plotRules how crews decide whether a tree is on the plot
  */
 public record Design(
         Path file,
@@ -70,7 +71,8 @@ public record Design(
         double diameterClassCm,
         CruiseNotes notes,
         Counting counting,
-        PlotExceptions exceptions) {
+        PlotExceptions exceptions,
+        PlotRules plotRules) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);
@@ -86,8 +88,9 @@ public record Design(
      * @param breastHeight breast height in the design's length unit
      * @param minHeights heights a species needs for a curve of its own
      * @param offCurve robust standard deviations beyond which a height is off the curve
+     * @param readings errors of what heights are read from
      */
-    public record HeightEntry(double breastHeight, int minHeights, double offCurve) {}
+    public record HeightEntry(double breastHeight, int minHeights, double offCurve, ReadingSettings readings) {}
 
     /** The policy of a rule. */
     public Policy policy(Rule rule) {

@@ -16,6 +16,7 @@ import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import quadmean.model.DegreesRule;
 import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
 import quadmean.model.Rule;
 import quadmean.model.SelectionMethod;
 import quadmean.model.VolumeSpec;
@@ -128,9 +129,34 @@ public final class DesignReader {
                                 UnitSystem.METRIC.diameter()),
                 FieldParser.notes(cruise),
                 FieldParser.counting(output, cruise, units),
-                FieldParser.exceptions(selection, file));
+                FieldParser.exceptions(selection, file),
+                PlotParser.rules(root.table("plot")));
+        checkFieldRules(root, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
+    }
+
+    /** What depends on several tables. */
+    private static void checkFieldRules(Section root, Design design) {
+        boolean point = design.plot() instanceof PlotDesign.Point;
+        boolean distances = design.tallies().stream().anyMatch(t -> t.columns().containsKey(ColumnRole.POINT_DISTANCE));
+        Section plot = root.table("plot");
+        if (point && distances && design.plotRules().limitTo() == null) {
+            plot.problem(
+                    Rule.DESIGN_MISSING,
+                    "limiting_distance",
+                    "",
+                    "distances from a point need limiting_distance = \"centre\" or \"face\": the part of the stem that"
+                            + " they reach");
+        }
+        if (point && !design.exceptions().cut().isEmpty()) {
+            root.table("selection")
+                    .problem(
+                            Rule.DESIGN_VALUE,
+                            "cut",
+                            "",
+                            "a point has no area of which a share could lie inside: its plots are as large as their trees");
+        }
     }
 
     /** The parser's message up to the list of all tokens that it would have liked better. */

@@ -1,5 +1,7 @@
 package quadmean.design;
 
+import java.util.OptionalDouble;
+import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
 /** Reads {@code [height]}. */
@@ -17,8 +19,23 @@ final class HeightParser {
         Design.HeightEntry entry = new Design.HeightEntry(
                 s.number("breast_height", Range.POSITIVE, units.breastHeight()),
                 (int) s.number("min_heights", Range.AT_LEAST_THREE, DEFAULT_MIN_HEIGHTS),
-                s.number("off_curve", Range.POSITIVE, DEFAULT_OFF_CURVE));
+                s.number("off_curve", Range.POSITIVE, DEFAULT_OFF_CURVE),
+                readings(s, units.length()));
         s.close();
         return entry;
+    }
+
+    private static ReadingSettings readings(Section s, Unit length) {
+        ReadingSettings usual = ReadingSettings.COMMON_PRACTICE;
+        return new ReadingSettings(
+                s.number("angle_sd", Range.NOT_NEGATIVE, usual.angleSdDegrees()),
+                metres(s, "distance_sd", Range.NOT_NEGATIVE, usual.distanceSdM(), length),
+                s.number("slope_sd", Range.NOT_NEGATIVE, usual.slopeSdDegrees()),
+                metres(s, "eye_height", Range.POSITIVE, usual.eyeHeightM(), length));
+    }
+
+    private static double metres(Section s, String key, Range range, double usual, Unit length) {
+        OptionalDouble written = s.number(key, range);
+        return written.isPresent() ? length.convert(written.getAsDouble(), Unit.METRE) : usual;
     }
 }

@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
+import quadmean.model.PlotOnSlope;
 import quadmean.model.Rule;
+import quadmean.model.StemPart;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
@@ -38,8 +40,18 @@ final class PlotParser {
                         .convert(
                                 s.requiredNumber("basal_area_factor", Range.POSITIVE), Unit.SQUARE_METRES_PER_HECTARE));
         };
+        s.knows("limiting_distance", "on_slope");
         s.close();
         return plot;
+    }
+
+    /** How crews decide whether a tree is on the plot. */
+    static PlotRules rules(Section s) {
+        return new PlotRules(
+                s.choice("limiting_distance", Options.of(StemPart.values(), StemPart::id))
+                        .orElse(null),
+                s.choice("on_slope", Options.of(PlotOnSlope.values(), PlotOnSlope::id))
+                        .orElse(PlotOnSlope.HORIZONTAL_DISTANCES));
     }
 
     private static double areaHa(Section s, UnitSystem units) {

@@ -46,6 +46,11 @@ final class Section {
         return table.keySet();
     }
 
+    /** Makes keys known that are read elsewhere. */
+    void knows(String... keys) {
+        known.addAll(List.of(keys));
+    }
+
     boolean has(String key) {
         known.add(key);
         return table.keySet().contains(key);

@@ -58,14 +58,43 @@ final class TallyParser {
                 s.problem(Rule.DESIGN_MISSING, needed.key(), "", "a tally needs a column for " + needed.key());
             }
         }
-        List<ColumnRole> readings = List.of(ColumnRole.TOP, ColumnRole.BASE, ColumnRole.DISTANCE);
-        long given = readings.stream().filter(columns::containsKey).count();
-        if (given != 0 && given != readings.size()) {
-            s.problem(Rule.DESIGN_MISSING, "top", "", "readings need all of top, base and distance");
-        }
+        checkReadings(s, columns);
         checkNames(s, columns);
         checkScales(s, columns);
         return columns;
+    }
+
+    /** Readings are of use only together: tip and base, and one way to the distance. */
+    private static void checkReadings(Section s, Map<ColumnRole, ColumnSpec> columns) {
+        together(s, columns, ColumnRole.TOP, ColumnRole.BASE);
+        together(s, columns, ColumnRole.TOP_2, ColumnRole.BASE_2);
+        together(s, columns, ColumnRole.SLOPE_DISTANCE, ColumnRole.GROUND_SLOPE);
+        boolean laser = columns.containsKey(ColumnRole.TOP_DISTANCE);
+        if (laser && !columns.containsKey(ColumnRole.BASE_DISTANCE)) {
+            s.problem(Rule.DESIGN_MISSING, "top_distance", "", "a laser's top_distance needs base_distance beside it");
+        }
+        List<ColumnRole> ways = List.of(ColumnRole.DISTANCE, ColumnRole.SLOPE_DISTANCE, ColumnRole.BASE_DISTANCE);
+        boolean measured = ways.stream().anyMatch(columns::containsKey);
+        boolean pair = columns.containsKey(ColumnRole.TOP) == columns.containsKey(ColumnRole.BASE);
+        if (pair && columns.containsKey(ColumnRole.TOP) != measured) {
+            s.problem(
+                    Rule.DESIGN_MISSING,
+                    "top",
+                    "",
+                    "readings need top, base and a distance: distance, slope_distance with ground_slope, or"
+                            + " base_distance");
+        }
+        for (ColumnRole further : List.of(ColumnRole.TOP_2, ColumnRole.MERCHANTABLE_TOP)) {
+            if (columns.containsKey(further) && !columns.containsKey(ColumnRole.TOP)) {
+                s.problem(Rule.DESIGN_MISSING, further.key(), "", further.key() + " needs top and base beside it");
+            }
+        }
+    }
+
+    private static void together(Section s, Map<ColumnRole, ColumnSpec> columns, ColumnRole one, ColumnRole other) {
+        if (columns.containsKey(one) != columns.containsKey(other)) {
+            s.problem(Rule.DESIGN_MISSING, one.key(), "", one.key() + " and " + other.key() + " go together");
+        }
     }
 
     /** Notes a column that is said to hold two things: one of them is a slip. */

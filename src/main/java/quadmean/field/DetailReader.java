@@ -24,7 +24,7 @@ final class DetailReader {
 
     TreeDetail read(Row row, RowProblems problems) {
         return new TreeDetail(
-                1, status(row, problems), top(row, problems), OptionalDouble.empty(), OptionalDouble.empty());
+                1, status(row, problems), top(row, problems), OptionalDouble.empty(), merchantable(row, problems));
     }
 
     private TreeStatus status(Row row, RowProblems problems) {
@@ -34,6 +34,13 @@ final class DetailReader {
             problems.add(Rule.STATUS_UNKNOWN, ColumnRole.STATUS, "status \"" + written + "\" is not known");
         }
         return status.orElse(TreeStatus.LIVE);
+    }
+
+    private static OptionalDouble merchantable(Row row, RowProblems problems) {
+        OptionalDouble written = Numbers.read(row, ColumnRole.MERCHANTABLE_HEIGHT, problems);
+        return written.isPresent()
+                ? OptionalDouble.of(SightingReader.metres(row, ColumnRole.MERCHANTABLE_HEIGHT, written.getAsDouble()))
+                : MerchantableReader.read(row, problems);
     }
 
     private static Top top(Row row, RowProblems problems) {

@@ -1,13 +1,20 @@
 package quadmean.field;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
-import quadmean.measure.TreeHeight;
+import quadmean.design.ReadingSettings;
+import quadmean.measure.AngleError;
+import quadmean.measure.BestDistance;
+import quadmean.measure.HeightErrors;
+import quadmean.measure.ReadingCheck;
+import quadmean.measure.TreeReadings;
 import quadmean.model.FieldHeight;
 import quadmean.model.HeightSource;
 import quadmean.model.Rule;
@@ -18,11 +25,22 @@ final class HeightReader {
     /** The tallest tree known is near 116 m (from memory). */
     private static final double TALLEST_M = 130;
 
+    private final SightingReader sightings = new SightingReader();
+    private final HeightErrors errors;
+    private final double eyeHeightM;
+    private final Unit length;
     private final double breastHeightM;
     private final String breastHeight;
 
     HeightReader(Design design) {
         Unit unit = design.units().length();
+        ReadingSettings usual = design.height().readings();
+        this.length = unit;
+        this.eyeHeightM = usual.eyeHeightM();
+        this.errors = new HeightErrors(
+                AngleError.ofAngle(Math.toRadians(usual.angleSdDegrees())),
+                usual.distanceSdM(),
+                Math.toRadians(usual.slopeSdDegrees()));
         this.breastHeightM = unit.convert(design.height().breastHeight(), Unit.METRE);
         this.breastHeight =
                 String.format(Locale.ROOT, "%.2f %s", design.height().breastHeight(), unit.symbol());
@@ -49,51 +67,49 @@ final class HeightReader {
     }
 
     private @Nullable FieldHeight fromReadings(Row row, RowProblems problems) {
-        List<ColumnRole> roles = List.of(ColumnRole.TOP, ColumnRole.BASE, ColumnRole.DISTANCE);
-        if (roles.stream().allMatch(r -> row.text(r).isEmpty())) {
+        String text = SightingReader.text(row);
+        if (text.isEmpty()) {
             return null;
         }
-        OptionalDouble top = Numbers.read(row, ColumnRole.TOP, problems);
-        OptionalDouble base = Numbers.read(row, ColumnRole.BASE, problems);
-        OptionalDouble distance = Numbers.read(row, ColumnRole.DISTANCE, problems);
-        String text = "top " + row.text(ColumnRole.TOP) + ", base " + row.text(ColumnRole.BASE) + ", distance "
-                + row.text(ColumnRole.DISTANCE);
-        if (top.isEmpty() || base.isEmpty() || distance.isEmpty()) {
-            boolean blank = roles.stream().anyMatch(r -> row.text(r).isEmpty());
-            if (blank) {
-                unusable(row, problems, text, "a reading is missing: " + text);
-            }
-            return null;
-        }
-        double metres;
+        Optional<TreeReadings> readings;
         try {
-            metres = height(row, top.getAsDouble(), base.getAsDouble(), distance.getAsDouble());
+            readings = sightings.read(row, problems);
         } catch (IllegalArgumentException e) {
             unusable(row, problems, text, e.getMessage() + ": " + text);
             return null;
         }
-        if (!isPossible(metres)) {
-            unusable(
-                    row,
-                    problems,
-                    text,
-                    String.format(
-                            Locale.ROOT,
-                            "%s gives a height of %.1f m; readings below the eye carry a minus",
-                            text,
-                            metres));
+        if (readings.isEmpty()) {
             return null;
         }
-        return new FieldHeight(metres, HeightSource.READING, row.column(ColumnRole.TOP), text);
+        double metres = readings.get().meanHeight();
+        if (!isPossible(metres)) {
+            String detail = String.format(
+                    Locale.ROOT, "%s gives a height of %.1f m; readings below the eye carry a minus", text, metres);
+            unusable(row, problems, text, detail);
+            return null;
+        }
+        return new FieldHeight(
+                metres,
+                HeightSource.READING,
+                row.column(ColumnRole.TOP),
+                text,
+                readings.get().meanSd(errors),
+                remarks(readings.get()));
     }
 
-    private double height(Row row, double top, double base, double distance) {
-        ColumnSpec topSpec = spec(row, ColumnRole.TOP);
-        ColumnSpec baseSpec = spec(row, ColumnRole.BASE);
-        if (topSpec.scale() == null || topSpec.scale() != baseSpec.scale()) {
-            throw new IllegalArgumentException("top and base must be read on the same scale");
+    /** What is doubtful in the readings, and from where they would be best. */
+    private List<String> remarks(TreeReadings readings) {
+        List<String> remarks = new ArrayList<>();
+        ReadingCheck.flags(readings, eyeHeightM).forEach(f -> remarks.add(f.code() + ": " + f.sentence()));
+        if (!remarks.isEmpty()) {
+            BestDistance.of(readings.sightings().get(0), errors)
+                    .ifPresent(best -> remarks.add(String.format(
+                            Locale.ROOT,
+                            "best distance about %.0f %s",
+                            Unit.METRE.convert(best.distance(), length),
+                            length.symbol())));
         }
-        return TreeHeight.fromReadings(topSpec.scale(), top, base, metres(row, ColumnRole.DISTANCE, distance));
+        return remarks;
     }
 
     private static void unusable(Row row, RowProblems problems, String value, String detail) {
@@ -105,20 +121,11 @@ final class HeightReader {
     }
 
     private static double metres(Row row, ColumnRole role, double value) {
-        Unit unit = spec(row, role).unit();
-        return (unit == null ? Unit.METRE : unit).convert(value, Unit.METRE);
+        return SightingReader.metres(row, role, value);
     }
 
     private static String symbol(Row row, ColumnRole role) {
-        Unit unit = spec(row, role).unit();
-        return unit == null ? "" : unit.symbol();
-    }
-
-    private static ColumnSpec spec(Row row, ColumnRole role) {
         ColumnSpec spec = row.file().columns().get(role);
-        if (spec == null) {
-            throw new IllegalStateException("the tally has no column for " + role.key());
-        }
-        return spec;
+        return spec == null || spec.unit() == null ? "" : spec.unit().symbol();
     }
 }

@@ -7,15 +7,17 @@ import java.util.stream.IntStream;
 import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
+import quadmean.measure.DistanceTo;
+import quadmean.measure.FixedPlot;
+import quadmean.measure.PointGauge;
 import quadmean.model.PlotDesign;
 import quadmean.model.PlotDesign.Ring;
 import quadmean.model.Rule;
+import quadmean.model.StemPart;
 import quadmean.units.Unit;
 
 /** Whether a tree belongs on its plot: near enough, and on the ring that its dbh belongs to. */
 final class PlotLimits {
-    private static final double M2_PER_HA = 10_000;
-
     private final Design design;
 
     PlotLimits(Design design) {
@@ -49,16 +51,17 @@ final class PlotLimits {
         checkRing(row, dbhCm, problems);
     }
 
-    /** Radius of the plot, of the tree's ring, or limiting distance to the tree's centre (m). */
+    /** Radius of the plot, of the tree's ring, or the limiting distance of a tree on a point (m). */
     private double limitMetres(double dbhCm) {
         PlotDesign plot = design.plot();
         if (plot instanceof PlotDesign.Point point) {
-            return dbhCm / (2 * Math.sqrt(point.basalAreaFactor()));
+            DistanceTo to = design.plotRules().limitTo() == StemPart.FACE ? DistanceTo.FACE : DistanceTo.CENTRE;
+            return new PointGauge(point.basalAreaFactor()).limitingDistance(dbhCm, to);
         }
         double areaHa = plot instanceof PlotDesign.Fixed fixed
                 ? fixed.areaHa()
                 : rings().get(Math.max(0, ringOf(dbhCm) - 1)).areaHa();
-        return Math.sqrt(areaHa * M2_PER_HA / Math.PI);
+        return FixedPlot.ofArea(areaHa).radius();
     }
 
     private void checkRing(Row row, double dbhCm, RowProblems problems) {

@@ -16,6 +16,11 @@ import quadmean.design.TallyFile;
  */
 record Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integer> position) {
 
+    /** Species and what is measured: a row without any of it notes an empty plot. */
+    private static final List<ColumnRole> MEASURED = Stream.of(ColumnRole.values())
+            .filter(r -> r == ColumnRole.SPECIES || r.measure() != ColumnRole.Measure.TEXT)
+            .toList();
+
     /** The trimmed text of a column; empty if the tally does not have it. */
     String text(ColumnRole role) {
         Integer at = position.get(role);
@@ -45,14 +50,6 @@ record Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integ
 
     /** Whether the row notes a plot and nothing on it. */
     boolean isEmptyPlot() {
-        return List.of(
-                        ColumnRole.SPECIES,
-                        ColumnRole.DBH,
-                        ColumnRole.HEIGHT,
-                        ColumnRole.TOP,
-                        ColumnRole.BASE,
-                        ColumnRole.DISTANCE)
-                .stream()
-                .allMatch(role -> text(role).isEmpty());
+        return MEASURED.stream().allMatch(role -> text(role).isEmpty());
     }
 }

@@ -28,6 +28,11 @@ final class RowProblems {
         problems.add(new Problem(row.fileName(), row.line(), column, value, rule, design.policy(rule), detail));
     }
 
+    /** Problems of the same row that nobody is told. */
+    RowProblems silent() {
+        return new RowProblems(design, row);
+    }
+
     List<Problem> list() {
         return problems;
     }

@@ -12,6 +12,8 @@ import quadmean.design.CruiseNotes;
 import quadmean.design.Design;
 import quadmean.design.PlanSettings;
 import quadmean.design.PlotExceptions;
+import quadmean.design.PlotRules;
+import quadmean.design.ReadingSettings;
 import quadmean.design.SpeciesEntry;
 import quadmean.design.StratumEntry;
 import quadmean.estimate.DiameterClass;
@@ -103,7 +105,8 @@ public final class SampleCruise {
                 d.diameterClassCm(),
                 d.notes(),
                 d.counting(),
-                d.exceptions());
+                d.exceptions(),
+                d.plotRules());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -158,14 +161,15 @@ public final class SampleCruise {
                 DegreesRule.PLOTS_MINUS_STRATA,
                 List.of(),
                 Map.of("PSME", new SpeciesEntry("PSME", "Douglas-fir", "", List.of(), null)),
-                new Design.HeightEntry(units.breastHeight(), 8, 5),
+                new Design.HeightEntry(units.breastHeight(), 8, 5, ReadingSettings.COMMON_PRACTICE),
                 equations(),
                 Map.of(),
                 new PlanSettings(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
                 5.08,
                 CruiseNotes.NONE,
                 Counting.STANDARD,
-                PlotExceptions.NONE);
+                PlotExceptions.NONE,
+                PlotRules.STANDARD);
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {

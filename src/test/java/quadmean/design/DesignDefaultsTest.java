@@ -50,7 +50,7 @@ class DesignDefaultsTest {
                 () -> assertEquals(DegreesRule.PLOTS_MINUS_STRATA, d.degreesRule()),
                 () -> assertEquals(',', d.tallies().get(0).separator()),
                 () -> assertEquals('.', d.tallies().get(0).decimal()),
-                () -> assertEquals(new Design.HeightEntry(1.3, 10, 4), d.height()),
+                () -> assertEquals(new Design.HeightEntry(1.3, 10, 4, ReadingSettings.COMMON_PRACTICE), d.height()),
                 () -> assertEquals(Map.of(), d.policies()),
                 () -> assertEquals(
                         new PlanSettings(OptionalDouble.empty(), Pilot.NONE, FinitePopulation.IGNORE), d.plan()),

@@ -54,7 +54,7 @@ class DesignReaderTest {
                 () -> assertEquals(SelectionMethod.STRATIFIED, d.selection()),
                 () -> assertEquals(FinitePopulation.IGNORE, d.finitePopulation()),
                 () -> assertEquals(DegreesRule.PLOTS_MINUS_STRATA, d.degreesRule()),
-                () -> assertEquals(new Design.HeightEntry(4.5, 10, 4), d.height()),
+                () -> assertEquals(new Design.HeightEntry(4.5, 10, 4, ReadingSettings.COMMON_PRACTICE), d.height()),
                 () -> assertEquals(2 * 2.54, d.diameterClassCm(), EXACT),
                 () -> assertEquals(0.1 * ACRE_HA, ((PlotDesign.Fixed) d.plot()).areaHa(), EXACT),
                 () -> assertEquals(120 * ACRE_HA, d.areaHa(), 1e-10));
