@@ -16,6 +16,7 @@ import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
 import quadmean.model.DegreesRule;
 import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
 import quadmean.model.Rule;
 import quadmean.model.SelectionMethod;
 import quadmean.model.VolumeSpec;
@@ -105,7 +106,7 @@ public final class DesignReader {
                 cruise.requiredText("name"),
                 cruise.text("date").orElse(""),
                 units,
-                cruise.number("confidence", Range.SHARE, DEFAULT_CONFIDENCE),
+                cruise.number("confidence", Range.CONFIDENCE, DEFAULT_CONFIDENCE),
                 cruise.number("target_error", Range.POSITIVE, DEFAULT_TARGET),
                 target,
                 cruise.whole("seed").orElse(1L),
@@ -129,8 +130,25 @@ public final class DesignReader {
                 FieldParser.notes(cruise),
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file));
+        checkTiles(selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
+    }
+
+    /** A stratum of fewer than two plots leaves nothing to correct for. */
+    private static void checkTiles(Section selection, Design design) {
+        boolean corrected = design.finitePopulation() == FinitePopulation.CORRECT
+                || design.plan().finitePopulation() == FinitePopulation.CORRECT;
+        if (corrected && design.plot() instanceof PlotDesign.Fixed plot) {
+            design.stratumList().stream()
+                    .filter(s -> s.areaHa() < 2 * plot.areaHa())
+                    .forEach(s -> selection.problem(
+                            Rule.DESIGN_VALUE,
+                            "finite_population",
+                            "correct",
+                            "stratum " + s.code() + " has room for fewer than two plots; check its area and the size of"
+                                    + " the plot"));
+        }
     }
 
     /** The parser's message up to the list of all tokens that it would have liked better. */

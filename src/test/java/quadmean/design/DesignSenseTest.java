@@ -94,6 +94,11 @@ class DesignSenseTest {
                         "selection.finite_population",
                         "\"ignore\""),
                 new Clash(
+                        SMALL.with("area = 10\n", "area = 0.19\n").plus("[selection]\nfinite_population = \"correct\""),
+                        25,
+                        "selection.finite_population",
+                        "fewer than two plots"),
+                new Clash(
                         point.plus("[plan]\nfinite_population = \"correct\""),
                         25,
                         "plan.finite_population",
