@@ -106,7 +106,7 @@ public final class DesignReader {
                 cruise.requiredText("name"),
                 cruise.text("date").orElse(""),
                 units,
-                cruise.number("confidence", Range.SHARE, DEFAULT_CONFIDENCE),
+                cruise.number("confidence", Range.CONFIDENCE, DEFAULT_CONFIDENCE),
                 cruise.number("target_error", Range.POSITIVE, DEFAULT_TARGET),
                 target,
                 cruise.whole("seed").orElse(1L),
@@ -132,6 +132,7 @@ public final class DesignReader {
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")));
         checkFieldRules(root, design);
+        checkTiles(selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
     }
@@ -156,6 +157,22 @@ public final class DesignReader {
                             "cut",
                             "",
                             "a point has no area of which a share could lie inside: its plots are as large as their trees");
+        }
+    }
+
+    /** A stratum of fewer than two plots leaves nothing to correct for. */
+    private static void checkTiles(Section selection, Design design) {
+        boolean corrected = design.finitePopulation() == FinitePopulation.CORRECT
+                || design.plan().finitePopulation() == FinitePopulation.CORRECT;
+        if (corrected && design.plot() instanceof PlotDesign.Fixed plot) {
+            design.stratumList().stream()
+                    .filter(s -> s.areaHa() < 2 * plot.areaHa())
+                    .forEach(s -> selection.problem(
+                            Rule.DESIGN_VALUE,
+                            "finite_population",
+                            "correct",
+                            "stratum " + s.code() + " has room for fewer than two plots; check its area and the size of"
+                                    + " the plot"));
         }
     }
 

@@ -23,6 +23,12 @@ enum Range {
             return v > 0 && v < 1;
         }
     },
+    CONFIDENCE("a number between 0 and 1 (0.01 to 0.9999), such as 0.95 for 95 %") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0.01 && v <= 0.9999;
+        }
+    },
     FINITE("a finite number, of a size up to 1e12") {
         @Override
         boolean holds(double v) {

@@ -5,10 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -166,6 +169,28 @@ class MainTest {
         run.assertCode(70);
         assertTrue(run.err().contains("-Xmx"), run.err());
         assertEquals(1, run.err().lines().count());
+    }
+
+    @Test
+    void brokenInstallationIsADefectWithoutATrace() throws IOException {
+        Run run = broken(() -> {
+            throw new NoClassDefFoundError("part");
+        });
+        run.assertCode(70);
+        assertTrue(run.err().contains("part") && run.err().lines().count() <= 2, run.err());
+    }
+
+    @Test
+    void programPrintsUtf8ToStandardOutput() {
+        PrintStream before = System.out;
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        System.setOut(new PrintStream(bytes, true, StandardCharsets.ISO_8859_1));
+        try {
+            Main.main(new String[] {"plan", "designs/demo.toml", "--out", folder.toString()});
+        } finally {
+            System.setOut(before);
+        }
+        assertTrue(bytes.toString(StandardCharsets.UTF_8).contains("target ±10 %"));
     }
 
     /** A run whose output channel fails. */

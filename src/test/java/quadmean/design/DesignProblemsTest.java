@@ -81,6 +81,7 @@ class DesignProblemsTest {
                 new Slip(AREA, "area = 1e308\n", DESIGN_VALUE, 6, "cruise.area", "is not"),
                 new Slip(AREA, AREA + "confidence = 95\n", DESIGN_VALUE, 7, "cruise.confidence", "such as 0.95"),
                 new Slip(AREA, AREA + "confidence = 1\n", DESIGN_VALUE, 7, "cruise.confidence", "between 0 and 1"),
+                new Slip(AREA, AREA + "confidence = 1e-300\n", DESIGN_VALUE, 7, "cruise.confidence", "between 0 and 1"),
                 new Slip(AREA, AREA + "target_error = 0\n", DESIGN_VALUE, 7, "cruise.target_error", "above 0"),
                 new Slip("area = 0.1", "radius = 1e-200", DESIGN_VALUE, 10, "plot.radius", "above 0"),
                 new Slip("\"fixed\"", "\"circle\"", DESIGN_VALUE, 9, "plot.kind", "one of fixed, nested, point"),

@@ -94,6 +94,11 @@ class DesignSenseTest {
                         "selection.finite_population",
                         "\"ignore\""),
                 new Clash(
+                        SMALL.with("area = 10\n", "area = 0.19\n").plus("[selection]\nfinite_population = \"correct\""),
+                        25,
+                        "selection.finite_population",
+                        "fewer than two plots"),
+                new Clash(
                         point.plus("[plan]\nfinite_population = \"correct\""),
                         25,
                         "plan.finite_population",
@@ -118,7 +123,7 @@ class DesignSenseTest {
                         SMALL.with(readings, "top" + angle.formatted("t", "deg")),
                         20,
                         "tally.columns.top",
-                        "base and distance"),
+                        "top and base go together"),
                 new Clash(
                         SMALL.with(
                                 readings,
