@@ -61,15 +61,10 @@ public final class Cruise {
         });
         StandEstimate estimate =
                 StandEstimator.estimate(design.stratumList(), plots, settings(design, volumes.missing()));
+        estimate = estimate.withNotes(volumes.notes()).withNotes(plotNotes(design));
+        List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, equations, estimate);
         return new CruiseRun(
-                tally,
-                new CruiseResult(
-                        design,
-                        tally,
-                        curves,
-                        heighted,
-                        volumes.used(),
-                        estimate.withNotes(volumes.notes()).withNotes(plotNotes(design))));
+                tally, new CruiseResult(design, tally, curves, heighted, volumes.used(), estimate, remeasure));
     }
 
     /** What plots that are not like the others mean for the estimate. */

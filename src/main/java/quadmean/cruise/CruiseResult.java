@@ -18,6 +18,7 @@ import quadmean.model.VolumeSpec;
  * @param trees trees with their heights, in tally order
  * @param equations the volume equation used for each species that occurs; empty where heights are unknown
  * @param estimate the estimates
+ * @param remeasure trees worth measuring again, most harmful first
  */
 public record CruiseResult(
         Design design,
@@ -25,9 +26,11 @@ public record CruiseResult(
         CurveTable curves,
         List<HeightedTree> trees,
         Map<String, VolumeSpec> equations,
-        StandEstimate estimate) {
+        StandEstimate estimate,
+        List<Remeasure> remeasure) {
     public CruiseResult {
         trees = List.copyOf(trees);
         equations = Map.copyOf(equations);
+        remeasure = List.copyOf(remeasure);
     }
 }

@@ -52,7 +52,8 @@ final class DbhScreen {
                 continue;
             }
             double usual = Math.exp(middle);
-            Optional<String> slip = UnitSlip.explain(tree.dbhCm(), usual, usual * Math.min(1, 2 * scale));
+            Optional<String> slip = UnitSlip.explain(
+                    tree.dbhCm(), usual, usual * Math.min(1, 2 * scale), UnitSlip.TENFOLD, UnitSlip.INCHES);
             String detail = String.format(
                     Locale.ROOT,
                     "tree %s: dbh %.1f %s; the middle of its species is %.1f %s, %.1f robust standard deviations away%s",

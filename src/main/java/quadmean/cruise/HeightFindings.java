@@ -24,8 +24,8 @@ final class HeightFindings {
 
     private static final double STOUTEST = 15;
 
-    /** A slip of unit must bring a height this near to the curve, in robust standard deviations. */
-    private static final double FITS = 1.5;
+    /** A slip explains a height if undoing it brings the height this near to the curve, as a share of it. No source. */
+    private static final double FITS = 0.1;
 
     private HeightFindings() {}
 
@@ -48,10 +48,10 @@ final class HeightFindings {
     private static Finding offCurve(Design design, Outlier outlier) {
         Tree tree = outlier.tree();
         double metres = metres(tree);
-        double scale = Math.abs(metres - outlier.expectedM()) / outlier.deviations();
         // readings have no unit to slip; a wrong reading is a wrong reading
         Optional<String> slip = Objects.requireNonNull(tree.height()).source() == HeightSource.MEASURED
-                ? UnitSlip.explain(metres, outlier.expectedM(), FITS * scale)
+                ? UnitSlip.explain(
+                        metres, outlier.expectedM(), FITS * outlier.expectedM(), UnitSlip.TENFOLD, UnitSlip.FEET)
                 : Optional.empty();
         Unit unit = design.units().length();
         String detail = String.format(

@@ -23,9 +23,10 @@ enum UnitSlip {
      * @param value the value as written, above 0
      * @param expected what it should be near, above 0
      * @param tolerance how near, above 0
+     * @param possible the slips to think of
      */
-    static Optional<String> explain(double value, double expected, double tolerance) {
-        return Stream.of(values())
+    static Optional<String> explain(double value, double expected, double tolerance, UnitSlip... possible) {
+        return Stream.of(possible)
                 .filter(s -> Math.abs(value * s.factor - expected) <= tolerance
                         || Math.abs(value / s.factor - expected) <= tolerance)
                 .map(s -> s.what)

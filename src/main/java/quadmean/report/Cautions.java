@@ -33,7 +33,12 @@ final class Cautions {
     static String markup() {
         Html html = new Html().section("limits", "What this estimate is not");
         list(html, LIMITS);
-        html.endSection().section("safety", "Safety in the woods");
+        return html.endSection().toString() + safety();
+    }
+
+    /** The cautions alone, for sheets that go to the woods. */
+    static String safety() {
+        Html html = new Html().section("safety", "Safety in the woods");
         html.element("p", "These cautions are no training. Local safety codes and your employer's rules come first.");
         list(html, SAFETY);
         return html.endSection().toString();

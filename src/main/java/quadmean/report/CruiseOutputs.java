@@ -22,6 +22,8 @@ public final class CruiseOutputs {
         files.put("trees.csv", TreesCsv.of(result));
         files.put("curves.csv", CurvesCsv.of(result));
         files.put("diameters.csv", DiametersCsv.of(result));
+        files.put("remeasure.html", RemeasurePage.of(result));
+        files.put("remeasure.csv", RemeasureTable.csv(result));
         files.put("problems.csv", ProblemsCsv.of(result.tally().problems()));
         return files;
     }

@@ -49,6 +49,7 @@ public final class EstimateJson {
         root.set("heightSources", JsonHeights.sources(result));
         root.put("extrapolatedTrees", Facts.extrapolated(result).size());
         root.set("extrapolated", JsonHeights.extrapolated(result));
+        root.set("remeasure", JsonHeights.remeasure(result));
         root.set("curves", JsonHeights.curves(result));
         root.set("equations", JsonInputs.equations(result));
         root.set("diameterClasses", JsonSeries.diameters(result));

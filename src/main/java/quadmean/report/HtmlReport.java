@@ -21,6 +21,21 @@ final class HtmlReport {
     }
 
     private static String page(CruiseResult result, ChartSet charts) throws IOException {
+        Html html = begin("Cruise report: " + result.design().name());
+        html.raw(Headline.markup(result)).raw(contents(result));
+        html.raw(EstimateTables.markup(result)).raw(ChartSection.markup(result, charts));
+        html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
+        html.raw(ProblemSection.markup(result))
+                .raw(RemeasureSection.markup(result))
+                .raw(MethodSection.markup(result))
+                .raw(Cautions.markup());
+        html.raw("</main>\n<footer>")
+                .text("Quadmean cruise report. Every number here stands unrounded in estimate.json.");
+        return html.raw("</footer>\n</body>\n</html>\n").toString();
+    }
+
+    /** The head of a page with the style of the house, up to and with the start of its main part. */
+    static Html begin(String title) throws IOException {
         Html html = new Html().raw("""
                 <!DOCTYPE html>
                 <html lang="en">
@@ -29,18 +44,10 @@ final class HtmlReport {
                 <meta name="viewport" content="width=device-width, initial-scale=1">
                 <meta name="color-scheme" content="light dark">
                 """);
-        html.element("title", "Cruise report: " + result.design().name());
+        html.element("title", title);
         html.raw("<style>\n").raw(style()).raw("</style>\n</head>\n<body>\n");
         html.raw("<div class=\"tape\" aria-hidden=\"true\"></div>\n<main>\n");
-        html.raw(Headline.markup(result)).raw(contents(result));
-        html.raw(EstimateTables.markup(result)).raw(ChartSection.markup(result, charts));
-        html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
-        html.raw(ProblemSection.markup(result))
-                .raw(MethodSection.markup(result))
-                .raw(Cautions.markup());
-        html.raw("</main>\n<footer>")
-                .text("Quadmean cruise report. Every number here stands unrounded in estimate.json.");
-        return html.raw("</footer>\n</body>\n</html>\n").toString();
+        return html;
     }
 
     private static String contents(CruiseResult result) {
@@ -54,6 +61,7 @@ final class HtmlReport {
         link(html, "heights-section", "Heights");
         link(html, "volume", "Volume equations");
         link(html, "rows", "Rows and problems");
+        link(html, "remeasure", "Measure again");
         link(html, "methods", "Methods");
         link(html, "limits", "Limits");
         link(html, "safety", "Safety");

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import quadmean.cruise.CruiseResult;
+import quadmean.cruise.Remeasure;
 import quadmean.height.CurveFit;
 import quadmean.height.HeightCurve;
 import quadmean.height.HeightedTree;
@@ -77,5 +78,25 @@ final class JsonHeights {
         node.put("maxDbhCm", curve.maxDbhCm());
         node.put("minDbhIn", Unit.CENTIMETRE.convert(curve.minDbhCm(), Unit.INCH));
         node.put("maxDbhIn", Unit.CENTIMETRE.convert(curve.maxDbhCm(), Unit.INCH));
+    }
+
+    /** Trees worth measuring again, most harmful first. */
+    static ArrayNode remeasure(CruiseResult result) {
+        ArrayNode list = JsonNodeFactory.instance.arrayNode();
+        for (Remeasure r : result.remeasure()) {
+            ObjectNode node = list.addObject();
+            node.put("plot", r.tree().tree().plot());
+            node.put("number", r.tree().tree().number());
+            node.put("species", r.tree().tree().species());
+            JsonNumbers.put(node, "dbhCm", r.tree().tree().dbhCm());
+            JsonNumbers.put(node, "heightM", r.tree().heightM());
+            JsonNumbers.put(node, "doubtM", r.doubtM());
+            JsonNumbers.put(node, "effectM3", r.effectM3());
+            JsonNumbers.put(node, "effectPercent", r.effectPercent());
+            ArrayNode why = node.putArray("why");
+            r.problems().forEach(why::add);
+            r.remarks().forEach(why::add);
+        }
+        return list;
     }
 }

@@ -162,8 +162,8 @@ class ChartSetTest {
         }
         StandEstimate estimate =
                 new StandEstimate(0.95, rows, List.of(), classes, r.estimate().needed(), List.of());
-        List<Picture> pictures = ChartSet.of(
-                        new CruiseResult(r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate))
+        List<Picture> pictures = ChartSet.of(new CruiseResult(
+                        r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate, List.of()))
                 .pictures();
         assertEquals(
                 List.of("estimate-by-species", "heights", "diameters"),
@@ -184,8 +184,8 @@ class ChartSetTest {
         for (int i = 0; i < 100; i++) {
             many.addAll(r.trees());
         }
-        Picture heights = ChartSet.of(
-                        new CruiseResult(r.design(), r.tally(), r.curves(), many, r.equations(), r.estimate()))
+        Picture heights = ChartSet.of(new CruiseResult(
+                        r.design(), r.tally(), r.curves(), many, r.equations(), r.estimate(), List.of()))
                 .pictures()
                 .get(3);
         // 39 of the 60 trees have field heights; 3900 thinned by 2 is 1950, the limit being 2000
@@ -206,8 +206,8 @@ class ChartSetTest {
                     r.estimate().needed(),
                     List.of());
             List<HeightedTree> one = r.trees().subList(0, 1);
-            List<Picture> pictures = ChartSet.of(
-                            new CruiseResult(r.design(), r.tally(), r.curves(), one, r.equations(), estimate))
+            List<Picture> pictures = ChartSet.of(new CruiseResult(
+                            r.design(), r.tally(), r.curves(), one, r.equations(), estimate, List.of()))
                     .pictures();
             // one step makes no line; without trees in any class there is nothing to stack
             assertEquals(mean == 0 ? 2 : 3, pictures.size());
@@ -226,7 +226,8 @@ class ChartSetTest {
                 0.95, List.of(), List.of(), classes, r.estimate().needed(), List.of());
         assertEquals(
                 List.of("heights", "diameters"),
-                ChartSet.of(new CruiseResult(r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate))
+                ChartSet.of(new CruiseResult(
+                                r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate, List.of()))
                         .pictures()
                         .stream()
                         .map(Picture::id)

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quadmean.cruise.CruiseResult;
+import quadmean.cruise.Remeasure;
 import quadmean.design.Counting;
 import quadmean.design.CruiseNotes;
 import quadmean.design.Design;
@@ -68,7 +69,21 @@ public final class SampleCruise {
         List<Tree> trees = trees();
         CurveTable curves = CurveTable.fit(trees, new HeightSettings(units, units.breastHeight(), Map.of(), 8, 5));
         List<HeightedTree> heighted = trees.stream().map(curves::fill).toList();
-        return new CruiseResult(design(units), tally(trees), curves, heighted, equations(), estimate());
+        return new CruiseResult(
+                design(units), tally(trees), curves, heighted, equations(), estimate(), remeasure(heighted));
+    }
+
+    private static List<Remeasure> remeasure(List<HeightedTree> heighted) {
+        return List.of(
+                new Remeasure(
+                        heighted.get(0), 2.5, 120, 0.4, List.of(), List.of("distance-short: too near <the> tree")),
+                new Remeasure(
+                        heighted.get(1),
+                        Double.NaN,
+                        Double.NaN,
+                        Double.NaN,
+                        List.of("12 m from the centre"),
+                        List.of()));
     }
 
     /** The cruise in US units. */
@@ -118,7 +133,8 @@ public final class SampleCruise {
                 Unit.CUBIC_FOOT,
                 "made up",
                 VolumeSpec.Standing.INVENTED);
-        return new CruiseResult(other, r.tally(), r.curves(), r.trees(), Map.of("PSME", logarithmic), r.estimate());
+        return new CruiseResult(
+                other, r.tally(), r.curves(), r.trees(), Map.of("PSME", logarithmic), r.estimate(), List.of());
     }
 
     /** A cruise of two plots without a single tree. */
@@ -139,7 +155,7 @@ public final class SampleCruise {
                 List.of(new Plot("1", "A", List.of()), new Plot("2", "A", List.of())),
                 new RowCount(2, 2, 0, 0),
                 List.of());
-        return new CruiseResult(design, tally, curves, List.of(), Map.of(), estimate);
+        return new CruiseResult(design, tally, curves, List.of(), Map.of(), estimate, List.of());
     }
 
     private static Design design(UnitSystem units) {

@@ -23,6 +23,8 @@ class ShippedDesignsTest {
             "trees.csv",
             "curves.csv",
             "diameters.csv",
+            "remeasure.html",
+            "remeasure.csv",
             "problems.csv");
 
     @TempDir

@@ -41,6 +41,8 @@ class CruiseOutputsTest {
                         "trees.csv",
                         "curves.csv",
                         "diameters.csv",
+                        "remeasure.html",
+                        "remeasure.csv",
                         "problems.csv"),
                 new ArrayList<>(files.keySet()));
     }

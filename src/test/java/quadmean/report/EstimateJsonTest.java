@@ -49,6 +49,7 @@ class EstimateJsonTest {
                         "heightSources",
                         "extrapolatedTrees",
                         "extrapolated",
+                        "remeasure",
                         "curves",
                         "equations",
                         "diameterClasses",

@@ -167,8 +167,8 @@ class HtmlReportTest {
             many.add(one);
         }
         Tally tally = new Tally(r.tally().plots(), r.tally().rows(), many);
-        String words =
-                words(page(new CruiseResult(r.design(), tally, r.curves(), r.trees(), r.equations(), r.estimate())));
+        String words = words(page(
+                new CruiseResult(r.design(), tally, r.curves(), r.trees(), r.equations(), r.estimate(), List.of())));
         assertTrue(words.contains("The first 200 of 1,234 problems; all are in problems.csv"), words);
     }
 
