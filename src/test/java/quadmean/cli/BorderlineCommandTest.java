@@ -37,6 +37,8 @@ class BorderlineCommandTest {
     void atTheLimitItIsEvenOdds() {
         String out = run("--factor 4m2/ha --dbh 30cm --distance 7.5m --to centre --distance-sd 0m --dbh-sd 0cm");
         assertTrue(out.startsWith("IN") && out.contains("wrong 50 %"), out);
+        String feet = run("--factor 10ft2/ac --dbh 11in --distance 30.25ft --to centre");
+        assertTrue(feet.startsWith("IN") && feet.contains("margin 0.00 ft ±") && feet.contains("wrong 50 %"), feet);
     }
 
     /** Formulary 4.2 (c): √(1 + 0.75²) = 1.25 times 7.5 m is 9.375 m. */

@@ -70,6 +70,7 @@ class HeightCommandTest {
         "--scale m20 --top 16 --base -1.5 --distance 20m, scale-coarse",
         "--top 72 --base -6 --top 76 --base -6 --distance 30m, readings-disagree",
         "--top 72 --base -6 --distance 30m --index-error 1, index-error",
+        "--top 72 --base -6 --distance 300m, taller-than-any",
     })
     void doubtsAreFlagged(String line, String flag) {
         assertTrue(run(line).out().contains("! " + flag + ": "), run(line).out());
@@ -77,6 +78,7 @@ class HeightCommandTest {
 
     @Test
     void goodReadingsCarryNoFlag() {
+        assertTrue(run("--top 62 --base -26 --distance 30m").out().contains("(here -21.0 % (-11.86°))"));
         assertFalse(run("--top 72 --base -5 --distance 30m").out().contains("! "));
     }
 
