@@ -1,5 +1,7 @@
 package quadmean.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -113,11 +115,10 @@ final class BorderlineCommand extends PocketCommand {
     private @Nullable Double step;
 
     @Override
-    void answer() {
+    List<String> answer() {
         Slope line = slope == null ? Slope.LEVEL : slope(slope, "--slope");
         if (table) {
-            table(line);
-            return;
+            return table(line);
         }
         if (factor == null || dbh == null || distance == null || to == null) {
             throw usage("give --factor, --dbh, --distance and --to (centre or face), or ask for a --table");
@@ -128,22 +129,23 @@ final class BorderlineCommand extends PocketCommand {
                 metres(distance, "--distance"),
                 to,
                 line);
-        verdict(tree, new Figures(system(distance)));
+        return verdict(tree, new Figures(system(distance)));
     }
 
-    private void verdict(BorderlineTree tree, Figures figures) {
+    private List<String> verdict(BorderlineTree tree, Figures figures) {
+        List<String> lines = new ArrayList<>();
         double sd = tree.marginSd(errors());
         double wrong = tree.margin() == 0 ? 0.5 : NormalCurve.lowerTail(-Math.abs(tree.margin()) / sd);
-        out().println(tree.verdict() + ": limit " + figures.length(tree.limit(), 3) + " to the "
+        lines.add(tree.verdict() + ": limit " + figures.length(tree.limit(), 3) + " to the "
                 + tree.to().id() + (tree.toTree().ratio() == 0 ? "" : " along the slope") + ", margin "
                 + figures.withSd(tree.margin(), sd) + ", chance of being wrong " + percent(wrong));
         if (wrong > CLOSE) {
-            out().println(
-                            "! close: tape dbh and distance again, by someone else if you can (beyond 10 %: common practice,"
-                                    + " no source).");
+            lines.add("! close: tape dbh and distance again, by someone else if you can (beyond 10 %: common practice,"
+                    + " no source).");
         }
-        out().println("Errors taken: distance " + given(distanceSd, "0.03m") + ", dbh " + given(dbhSd, "0.1in")
+        lines.add("Errors taken: distance " + given(distanceSd, "0.03m") + ", dbh " + given(dbhSd, "0.1in")
                 + (tree.toTree().ratio() == 0 ? "" : ", slope " + given(slopeSd, "0.5deg")) + ".");
+        return lines;
     }
 
     private BorderlineErrors errors() {
@@ -157,15 +159,13 @@ final class BorderlineCommand extends PocketCommand {
         return slopeSd == null ? errors : errors.withSlopeSd(SightingBuilder.radians(slopeSd, "--slope-sd"));
     }
 
-    private void table(Slope line) {
+    private List<String> table(Slope line) {
         if (factor == null) {
-            BorderlineTable.factors(system("a table of factors needs a unit system:"))
-                    .forEach(out()::println);
-            return;
+            return BorderlineTable.factors(system("a table of factors needs a unit system:"));
         }
         PointGauge gauge = new PointGauge(factor(factor, "--factor"));
         BorderlineTable.Range range = BorderlineTable.Range.of(system(factor), from, last, step);
-        BorderlineTable.limits(gauge, line, range).forEach(out()::println);
+        return BorderlineTable.limits(gauge, line, range);
     }
 
     private static String percent(double chance) {

@@ -48,7 +48,8 @@ final class Figures {
 
     /** A number with so many decimals. */
     static String number(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value);
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
 
     /** A number as it was typed, without needless decimals. */

@@ -1,6 +1,8 @@
 package quadmean.cli;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,29 +37,32 @@ final class HeightCommand extends PocketCommand {
     private HeightOptions options = new HeightOptions();
 
     @Override
-    void answer() {
+    List<String> answer() {
         SightingBuilder builder = new SightingBuilder(options, this);
         Figures figures = new Figures(system(builder.distances().get(0)));
         TreeReadings tree = builder.readings();
         HeightErrors errors = builder.errors();
-        out().println("Height " + figures.withSd(tree.meanHeight(), tree.meanSd(errors)) + of(tree, figures));
-        HeightAdvice advice = new HeightAdvice(figures, errors);
-        flags(tree).forEach(flag -> out().println("! " + flag.code() + ": " + flag.sentence() + detail(flag, tree)));
-        advice.best(tree).ifPresent(out()::println);
+        List<String> lines = new ArrayList<>();
+        lines.add("Height " + figures.withSd(tree.meanHeight(), tree.meanSd(errors)) + of(tree, figures));
+        flags(tree).forEach(flag -> lines.add("! " + flag.code() + ": " + flag.sentence() + detail(flag, tree)));
+        lines.addAll(advice(tree, new HeightAdvice(figures, errors)));
+        if (options.verbose) {
+            tree.sightings().forEach(s -> lines.addAll(HeightSteps.of(s, errors, figures)));
+        }
+        return lines;
+    }
+
+    private List<String> advice(TreeReadings tree, HeightAdvice advice) {
+        List<String> lines = new ArrayList<>();
+        advice.best(tree).ifPresent(lines::add);
         if (options.indexError != null) {
-            out().println(advice.indexError(tree, options.scale, options.indexError));
+            lines.add(advice.indexError(tree, options.scale, options.indexError));
         }
         if (options.lean != null) {
-            double angle = SightingBuilder.radians(options.lean, "--lean");
-            out().println(advice.lean(tree, angle));
+            lines.add(advice.lean(tree, SightingBuilder.radians(options.lean, "--lean")));
         }
-        out().println(HeightAdvice.errorsTaken(options));
-        if (options.verbose) {
-            tree.sightings().forEach(s -> {
-                out().println("Step by step:");
-                HeightSteps.of(s, errors, figures).forEach(out()::println);
-            });
-        }
+        lines.add(HeightAdvice.errorsTaken(options));
+        return lines;
     }
 
     private double eye() {

@@ -17,6 +17,7 @@ final class HeightSteps {
     static List<String> of(Sighting sighting, HeightErrors errors, Figures figures) {
         List<String> steps = new ArrayList<>();
         Readings r = sighting.readings();
+        steps.add("Step by step:");
         steps.add("  top  " + reading(r, r.top()) + "; base " + reading(r, r.base()));
         steps.add("  " + distance(sighting, figures));
         steps.add("  " + height(sighting, figures));

@@ -1,6 +1,7 @@
 package quadmean.cli;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -14,7 +15,7 @@ import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
 /** What the pocket calculators share: amounts with units, errors of usage, the cautions of the field. */
-@Command(mixinStandardHelpOptions = true, sortOptions = false)
+@Command(mixinStandardHelpOptions = true, sortOptions = false, usageHelpWidth = 100)
 abstract class PocketCommand implements Callable<Integer> {
     private static final String CARE = "Care: look up for dead tops and hung limbs before you stand under a tree; no"
             + " measuring in high wind; never walk backward while sighting; mind steep and loose ground; do not work"
@@ -30,26 +31,25 @@ abstract class PocketCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    /** Answers, with {@link IllegalArgumentException} for input that has no answer. */
-    abstract void answer();
+    /** The lines of the answer, with {@link IllegalArgumentException} for input that has none. */
+    abstract List<String> answer();
 
     @Override
     public final Integer call() {
+        List<String> lines;
         try {
-            answer();
+            lines = answer();
         } catch (IllegalArgumentException e) {
             throw usage(e.getMessage() + "; examples: quadmean " + spec.name() + " --help");
         }
-        out().println(CARE);
+        PrintWriter out = spec.commandLine().getOut();
+        lines.forEach(out::println);
+        out.println(CARE);
         return ExitCode.DONE.code();
     }
 
     static CommandException usage(String message) {
         return new CommandException(ExitCode.USAGE, message);
-    }
-
-    final PrintWriter out() {
-        return spec.commandLine().getOut();
     }
 
     /** The system asked for, or else that of an amount. */

@@ -1,6 +1,7 @@
 package quadmean.cli;
 
-import java.util.stream.Stream;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -84,33 +85,35 @@ final class SlopeCommand extends PocketCommand {
     private @Nullable Amount plot;
 
     @Override
-    void answer() {
-        Slope found = slope();
+    List<String> answer() {
+        List<String> lines = new ArrayList<>();
+        Slope found = slope(lines);
         if (slopeDistance != null) {
             double metres = metres(slopeDistance, "--slope-distance");
             Figures figures = new Figures(system(slopeDistance));
-            out().println("Along the slope " + figures.length(metres, 2) + " = horizontal "
+            lines.add("Along the slope " + figures.length(metres, 2) + " = horizontal "
                     + figures.length(found.horizontal(metres), 2));
         }
         if (horizontal != null) {
             double metres = metres(horizontal, "--horizontal");
             Figures figures = new Figures(system(horizontal));
-            out().println("Horizontal " + figures.length(metres, 2) + " = along the slope "
+            lines.add("Horizontal " + figures.length(metres, 2) + " = along the slope "
                     + figures.length(found.along(metres), 2));
         }
         if (plot != null) {
-            plot(plot, found);
+            lines.addAll(plot(plot, found));
         }
+        return lines;
     }
 
-    private Slope slope() {
+    private Slope slope(List<String> lines) {
         boolean checked = there != null || back != null;
         if (checked == (slope != null)) {
             throw usage("give a slope (--slope 20%) or the two readings of a check (--there and --back), not both");
         }
         if (slope != null) {
             Slope given = slope(slope, "--slope");
-            out().println("Slope " + Figures.slope(given) + ", secant " + Figures.number(given.secant(), 4)
+            lines.add("Slope " + Figures.slope(given) + ", secant " + Figures.number(given.secant(), 4)
                     + "; a slope distance taken for horizontal is "
                     + Figures.number(100 * given.errorOfIgnoring(), 1) + " % long");
             return given;
@@ -119,13 +122,14 @@ final class SlopeCommand extends PocketCommand {
             throw usage("a two-way check needs --there, --back and --instruments same or two");
         }
         TwoWaySlope check = new TwoWaySlope(scale, there, back, instruments);
-        print(check);
+        lines.addAll(check(check));
         return check.slope();
     }
 
-    private void print(TwoWaySlope check) {
+    private List<String> check(TwoWaySlope check) {
+        List<String> lines = new ArrayList<>();
         String error = HeightAdvice.signed(check.indexError(), 2) + " " + scale.id();
-        out().println("Slope " + Figures.slope(check.slope()) + ", secant "
+        lines.add("Slope " + Figures.slope(check.slope()) + ", secant "
                 + Figures.number(check.slope().secant(), 4)
                 + switch (check.instruments()) {
                     case SAME_INSTRUMENT -> "; index error of the instrument " + error;
@@ -135,22 +139,22 @@ final class SlopeCommand extends PocketCommand {
                                 + " check again with one instrument";
                 });
         if (check.isBeyondHalfUnit()) {
-            out().println("! index-error: more than half a unit (common practice, no source): have the instrument"
+            lines.add("! index-error: more than half a unit (common practice, no source): have the instrument"
                     + " adjusted, or take the error off every reading.");
         }
+        return lines;
     }
 
-    private void plot(Amount typed, Slope fallLine) {
+    private List<String> plot(Amount typed, Slope fallLine) {
         FixedPlot fixed = FixedPlot.ofArea(hectares(typed, "--plot"));
         Figures figures = new Figures(system(typed));
-        Stream.of(
-                        "Plot " + typed + ": horizontal radius " + figures.length(fixed.radius(), 2)
-                                + ". Either, or, never" + " both:",
-                        "  reduce the distance to each tree to the horizontal by the slope of its own line; along the"
-                                + " fall line, and only there, the radius is "
-                                + figures.length(fixed.lengthAlongFallLine(fallLine), 2),
-                        "  or lay one larger circle on the ground, all round "
-                                + figures.length(fixed.radiusOnSlope(fallLine), 2))
-                .forEach(out()::println);
+        return List.of(
+                "Plot " + typed + ": horizontal radius " + figures.length(fixed.radius(), 2) + ". Either, or, never"
+                        + " both:",
+                "  reduce the distance to each tree to the horizontal by the slope of its own line; along the"
+                        + " fall line, and only there, the radius is "
+                        + figures.length(fixed.lengthAlongFallLine(fallLine), 2),
+                "  or lay one larger circle on the ground, all round "
+                        + figures.length(fixed.radiusOnSlope(fallLine), 2));
     }
 }

@@ -10,6 +10,9 @@ package quadmean.measure;
  * @param toTree slope along that line
  */
 public record BorderlineTree(PointGauge gauge, double dbhCm, double distance, DistanceTo to, Slope toTree) {
+    /** Ties that only the rounding of doubles would break, as between inches and metres, count as ties (m). */
+    private static final double TIE = 1e-9;
+
     /** Whether a tree is tallied. */
     public enum Verdict {
         /** At the limit or nearer (at the limit: common practice, no source). */
@@ -36,7 +39,7 @@ public record BorderlineTree(PointGauge gauge, double dbhCm, double distance, Di
 
     /** In or out. */
     public Verdict verdict() {
-        return margin() >= 0 ? Verdict.IN : Verdict.OUT;
+        return margin() >= -TIE ? Verdict.IN : Verdict.OUT;
     }
 
     /**

@@ -35,5 +35,8 @@ public final class CommonPractice {
     /** Slope up to which ground passes for level (ratio): at 10 % a slope distance is 0.5 % long. No source. */
     public static final double LEVEL_GROUND = 0.10;
 
+    /** No tree is taller (m): the tallest known is near 116 m. From memory. */
+    public static final double TALLEST_TREE = 130;
+
     private CommonPractice() {}
 }

@@ -16,6 +16,9 @@ public enum HeightFlag {
     SCALE_COARSE(
             "scale-coarse",
             "half a unit of this scale moves the height by more than 2.5 % here: read a finer scale or stand elsewhere"),
+    TALLER_THAN_ANY(
+            "taller-than-any",
+            "no tree known is taller than about 116 m (from memory): check readings, scale and the unit of the distance"),
     READINGS_DISAGREE(
             "readings-disagree",
             "readings of one tree differ by more than 2.5 % (1 m on a 40 m tree; Brack and Wood, ANU notes): read it"

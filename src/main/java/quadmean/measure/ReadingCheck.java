@@ -9,8 +9,8 @@ public final class ReadingCheck {
     private ReadingCheck() {}
 
     /**
-     * Flags of a single sighting. The three-shot method answers to no distance and keeps the error of steep angles
-     * small, so that it gets neither of the flags about them.
+     * Flags of a single sighting. The three-shot method needs no distance, keeps the error of steep angles small and
+     * shows its angles in figures, so that it gets none of the flags about distance, angle and scale.
      *
      * @param eyeHeightM height of the eye above the ground (m), above 0; see {@link CommonPractice#EYE_HEIGHT}
      * @return flags in the order of the enum
@@ -25,13 +25,16 @@ public final class ReadingCheck {
             if (steepestTangent(sighting.readings()) > 1) {
                 flags.add(HeightFlag.ANGLE_STEEP);
             }
+            if (halfUnit(sighting) > CommonPractice.AGREEMENT * sighting.height()) {
+                flags.add(HeightFlag.SCALE_COARSE);
+            }
         }
         if (sighting instanceof HorizontalSighting level
                 && Math.abs(groundSlope(level, eyeHeightM).ratio()) > CommonPractice.LEVEL_GROUND) {
             flags.add(HeightFlag.GROUND_NOT_LEVEL);
         }
-        if (halfUnit(sighting) > CommonPractice.AGREEMENT * sighting.height()) {
-            flags.add(HeightFlag.SCALE_COARSE);
+        if (sighting.height() > CommonPractice.TALLEST_TREE) {
+            flags.add(HeightFlag.TALLER_THAN_ANY);
         }
         return Collections.unmodifiableSet(flags);
     }

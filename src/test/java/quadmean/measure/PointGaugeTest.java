@@ -127,6 +127,19 @@ class PointGaugeTest {
         assertEquals(BorderlineTree.Verdict.IN, tree.verdict());
     }
 
+    /** 10 ft²/ac give 2.75 ft per in exactly: each whole inch ties at a distance that metres cannot hold exactly. */
+    @Test
+    void tiesSurviveTheConversionOfUnits() {
+        for (int inches = 1; inches <= 60; inches++) {
+            double limit = 2.75 * inches * FOOT;
+            BorderlineTree tree = new BorderlineTree(us(10), inches * INCH_CM, limit, DistanceTo.CENTRE, Slope.LEVEL);
+            assertEquals(BorderlineTree.Verdict.IN, tree.verdict(), inches + " in");
+            BorderlineTree beyond =
+                    new BorderlineTree(us(10), inches * INCH_CM, limit + 1e-6, DistanceTo.CENTRE, Slope.LEVEL);
+            assertEquals(BorderlineTree.Verdict.OUT, beyond.verdict(), inches + " in");
+        }
+    }
+
     /** The error of the margin by formula against its spread over fixed random errors. */
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.2, -0.6})

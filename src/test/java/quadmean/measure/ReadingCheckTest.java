@@ -72,7 +72,15 @@ class ReadingCheckTest {
 
     @Test
     void threeShotsNeedNoDistance() {
+        assertEquals(Set.of(), flags(new LaserSighting(new Readings(AngleScale.DEGREES, 12, -4), 20.4, 20)));
         assertEquals(Set.of(), flags(new LaserSighting(new Readings(AngleScale.DEGREES, 60, -4), 35, 17.5)));
+    }
+
+    /** From memory: the tallest tree known is near 116 m. */
+    @Test
+    void noTreeIsTallerThanAnyKnown() {
+        assertEquals(Set.of(), flags(percent(62, -0.5, 200)));
+        assertEquals(Set.of(HeightFlag.TALLER_THAN_ANY), flags(percent(66, -0.5, 200)));
     }
 
     @Test
