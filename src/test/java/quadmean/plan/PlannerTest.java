@@ -98,8 +98,9 @@ class PlannerTest {
 
     @Test
     void aTractSmallerThanTwoPlotsIsOutOfReach() throws IOException {
-        CruisePlan plan =
-                plan("", "[plan]\nfinite_population = \"correct\"", List.of(new StratumOutlook("stand", 0.15, 1, 50)));
+        CruisePlan plan = plan(
+                base("area = 40") + "[plan]\nfinite_population = \"correct\"\n",
+                List.of(new StratumOutlook("stand", 0.15, 1, 50)));
         assertFalse(plan.options().get(0).isReachable());
     }
 
