@@ -19,6 +19,7 @@ record Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integ
     /** Species and what is measured: a row without any of it notes an empty plot. */
     private static final List<ColumnRole> MEASURED = Stream.of(ColumnRole.values())
             .filter(r -> r == ColumnRole.SPECIES || r.measure() != ColumnRole.Measure.TEXT)
+            .filter(r -> r != ColumnRole.COUNT)
             .toList();
 
     /** The trimmed text of a column; empty if the tally does not have it. */
@@ -50,6 +51,8 @@ record Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integ
 
     /** Whether the row notes a plot and nothing on it. */
     boolean isEmptyPlot() {
-        return MEASURED.stream().allMatch(role -> text(role).isEmpty());
+        String count = text(ColumnRole.COUNT);
+        return (count.isEmpty() || count.equals("0"))
+                && MEASURED.stream().allMatch(role -> text(role).isEmpty());
     }
 }

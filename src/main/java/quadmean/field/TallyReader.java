@@ -38,7 +38,12 @@ public final class TallyReader {
         TallyReader reader = new TallyReader(design, PlotList.read(design, ofPlotList::add));
         ofPlotList.forEach(reader.builder::problem);
         for (TallyFile file : design.tallies()) {
-            new CsvRows(file, reader.builder::problem).forEach(reader::row);
+            FileProblems problems = new FileProblems(design, file.name(), reader.builder::problem);
+            ClassNote classes = new ClassNote(problems);
+            TallyRows.forEach(file, problems, row -> {
+                reader.row(row);
+                classes.see(row);
+            });
         }
         return reader.builder.build();
     }

@@ -35,12 +35,9 @@ class TallyReaderTest {
     @TempDir
     Path folder;
 
-    static Stream<TallyCase> cases() throws IOException {
-        return Stream.of(
-                        TallyCase.load("tally-cases.txt"),
-                        TallyCase.load("stratum-cases.txt"),
-                        TallyCase.load("detail-cases.txt"))
-                .flatMap(c -> c);
+    static Stream<TallyCase> cases() {
+        return Stream.of("tally-cases.txt", "stratum-cases.txt", "detail-cases.txt", "format-cases.txt")
+                .flatMap(TallyCase::load);
     }
 
     @ParameterizedTest
@@ -50,7 +47,7 @@ class TallyReaderTest {
     }
 
     @Test
-    void everyRuleOfTheRoomHasACaseForEachPolicy() throws IOException {
+    void everyRuleOfTheRoomHasACaseForEachPolicy() {
         List<String> expected = cases().flatMap(c -> c.expected().stream()).toList();
         TreeSet<String> without = new TreeSet<>();
         for (Rule rule : Rule.values()) {
