@@ -35,6 +35,22 @@ public enum Rule {
             "column-missing",
             "each column that the design names is in the header",
             "name the column as the header does, or mend the header"),
+    CELL_UNUSABLE(
+            "cell-unusable",
+            "a spreadsheet cell in use holds a number or a text",
+            "write the value itself into the cell",
+            Policy.DROP),
+    FORMULA_VALUE(
+            "formula-value",
+            "where cells hold formulas the values last saved are used, and the tally says so once a column",
+            "nothing, if the workbook was worked out before it was saved",
+            Policy.KEEP,
+            EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    CELLS_MERGED(
+            "cells-merged",
+            "each cell in use stands alone",
+            "split the merged cells, and write the value into each",
+            Policy.KEEP),
     ROW_LENGTH(
             "row-length",
             "a row has as many fields as the header, and those in use stand on one line",

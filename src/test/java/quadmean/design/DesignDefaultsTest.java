@@ -35,7 +35,8 @@ class DesignDefaultsTest {
                     + "volume_unit = \"ft3\"\nsource = \"S\"\nstanding = \"invented\"\n";
 
     /** What the table says is kept by default. */
-    private static final Set<Rule> KEPT = Set.of(Rule.SPECIES_RECODED, Rule.FORMAT_DETECTED, Rule.DBH_CLASS);
+    private static final Set<Rule> KEPT =
+            Set.of(Rule.SPECIES_RECODED, Rule.FORMAT_DETECTED, Rule.FORMULA_VALUE, Rule.DBH_CLASS);
 
     @TempDir
     Path folder;

@@ -26,6 +26,9 @@ class TallyReaderTest {
             Rule.DESIGN_TYPE,
             Rule.DESIGN_VALUE,
             Rule.DESIGN_MISSING,
+            Rule.CELL_UNUSABLE, // TallyWorkbookTest
+            Rule.FORMULA_VALUE,
+            Rule.CELLS_MERGED,
             Rule.HEIGHT_OFF_CURVE,
             Rule.DBH_UNLIKELY,
             Rule.RATIO_UNLIKELY,
