@@ -7,6 +7,8 @@ public enum ColumnRole {
     TREE("tree", Measure.TEXT),
     SPECIES("species", Measure.TEXT),
     DBH("dbh", Measure.LENGTH),
+    /** Girth at breast height, in place of the dbh. */
+    GIRTH("girth", Measure.LENGTH),
     HEIGHT("height", Measure.LENGTH),
     /** Clinometer reading to the tip. */
     TOP("top", Measure.ANGLE),
@@ -35,7 +37,11 @@ public enum ColumnRole {
     /** Horizontal distance from the plot centre or point to the tree. */
     POINT_DISTANCE("point_distance", Measure.LENGTH),
     /** Ring of a nested plot on which the tree was tallied. */
-    RING("ring", Measure.TEXT);
+    RING("ring", Measure.TEXT),
+    /** Number of trees that a row stands for. */
+    COUNT("count", Measure.NUMBER),
+    /** Number of 16-ft logs. */
+    LOGS("logs", Measure.NUMBER);
 
     private final String key;
     private final Measure measure;
@@ -58,7 +64,14 @@ public enum ColumnRole {
     /** Kinds of column. */
     public enum Measure {
         TEXT,
+        /** A number without a unit. */
+        NUMBER,
         LENGTH,
-        ANGLE
+        ANGLE;
+
+        /** Whether a column of this kind is in some unit. */
+        public boolean hasUnit() {
+            return this == LENGTH || this == ANGLE;
+        }
     }
 }

@@ -24,7 +24,11 @@ final class DetailReader {
 
     TreeDetail read(Row row, RowProblems problems) {
         return new TreeDetail(
-                1, status(row, problems), top(row, problems), OptionalDouble.empty(), merchantable(row, problems));
+                StemCount.trees(row, problems),
+                status(row, problems),
+                top(row, problems),
+                StemCount.logs(row, problems),
+                merchantable(row, problems));
     }
 
     private TreeStatus status(Row row, RowProblems problems) {

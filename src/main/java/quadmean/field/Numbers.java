@@ -1,13 +1,17 @@
 package quadmean.field;
 
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import quadmean.design.ColumnRole;
+import quadmean.design.ColumnSpec;
 import quadmean.model.Rule;
 
 /** Reads plain numbers: digits, one decimal mark, a sign. No exponent, no grouping, no unit. */
 final class Numbers {
     private static final Pattern PLAIN = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{0,15})?|[+-]?\\.\\d{1,15}");
+    private static final Pattern CLASS =
+            Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*[-\u2013]\\s*(\\d{1,6}(?:\\.\\d{1,6})?)");
 
     private Numbers() {}
 
@@ -19,13 +23,33 @@ final class Numbers {
         }
         char decimal = row.file().decimal();
         String plain = decimal == '.' ? text : text.replace('.', '?').replace(decimal, '.');
-        if (!PLAIN.matcher(plain).matches()) {
-            problems.add(
-                    Rule.NUMBER_UNREADABLE,
-                    role,
-                    "\"" + text + "\" is not a plain number with the decimal mark \"" + decimal + "\"");
-            return OptionalDouble.empty();
+        if (PLAIN.matcher(plain).matches()) {
+            return OptionalDouble.of(Double.parseDouble(plain));
         }
-        return OptionalDouble.of(Double.parseDouble(plain));
+        String hint = "";
+        Matcher range = CLASS.matcher(plain);
+        if (range.matches()) {
+            double low = Double.parseDouble(range.group(1));
+            double high = Double.parseDouble(range.group(2));
+            if (low < high && takesClasses(row, role)) {
+                return OptionalDouble.of((low + high) / 2);
+            }
+            hint = low < high ? "; if it is a class, say classes = \"midpoint\" in the design" : "; a class goes up";
+        }
+        problems.add(
+                Rule.NUMBER_UNREADABLE,
+                role,
+                "\"" + text + "\" is not a plain number with the decimal mark \"" + decimal + "\"" + hint);
+        return OptionalDouble.empty();
+    }
+
+    /** Whether an entry is a class and not a number. */
+    static boolean isClass(String text) {
+        return CLASS.matcher(text.replace(',', '.')).matches();
+    }
+
+    private static boolean takesClasses(Row row, ColumnRole role) {
+        ColumnSpec spec = row.file().columns().get(role);
+        return spec != null && spec.entry() == ColumnSpec.Entry.MIDPOINT;
     }
 }

@@ -10,6 +10,7 @@ import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
 import quadmean.design.TallyFile;
+import quadmean.design.TallyFormat;
 import quadmean.model.Problem;
 
 /** The plots of the plan, from the file that the design names. */
@@ -34,8 +35,8 @@ final class PlotList {
             columns.put(ColumnRole.STRATUM, new ColumnSpec("stratum", null, null));
         }
         String only = design.strata().get(0).stratum().code();
-        TallyFile file = new TallyFile(path, path.getFileName().toString(), ',', '.', columns);
-        new CsvRows(file, problems)
+        TallyFile file = new TallyFile(path, path.getFileName().toString(), TallyFormat.OPEN, columns);
+        new CsvRows(file, new FileProblems(design, file.name(), problems))
                 .forEach(row -> plots.put(row.text(ColumnRole.PLOT), strata ? row.text(ColumnRole.STRATUM) : only));
         plots.remove("");
         return plots;

@@ -18,6 +18,7 @@ final class PlotUnderway {
     private final List<Tree> trees = new ArrayList<>();
     private final Map<String, Map<List<String>, Row>> rowsByNumber = new HashMap<>();
     private @Nullable Row emptyRow;
+    private @Nullable Row ownRow;
 
     PlotUnderway(String id, String stratum) {
         this.id = id;
@@ -51,6 +52,16 @@ final class PlotUnderway {
             return;
         }
         emptyRow = row;
+    }
+
+    /** Takes the plot's row on a sheet of plots; a second one is noted. */
+    void announce(Row row, RowProblems problems) {
+        if (ownRow != null) {
+            String detail = "plot " + id + " has a row of its own already, " + place(ownRow, row);
+            problems.add(Rule.ROW_REPEATED, ColumnRole.PLOT, detail);
+            return;
+        }
+        ownRow = row;
     }
 
     /** Finds exact copies and repeated numbers; trees without numbers cannot be told apart and are not compared. */

@@ -13,12 +13,25 @@ import quadmean.design.TallyFile;
  * @param line line on which the row starts, the header being line 1
  * @param fields its fields as written
  * @param position where each column in use stands
+ * @param remarks what a spreadsheet says of its cells
  */
-record Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integer> position) {
+record Row(
+        TallyFile file, long line, List<String> fields, Map<ColumnRole, Integer> position, List<CellRemark> remarks) {
+
+    /** A row of a text file. */
+    Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integer> position) {
+        this(file, line, fields, position, List.of());
+    }
+
+    /** Whether the row stands on a sheet of plots, which has no trees. */
+    boolean isOfPlotsSheet() {
+        return !file.columns().containsKey(ColumnRole.SPECIES);
+    }
 
     /** Species and what is measured: a row without any of it notes an empty plot. */
     private static final List<ColumnRole> MEASURED = Stream.of(ColumnRole.values())
             .filter(r -> r == ColumnRole.SPECIES || r.measure() != ColumnRole.Measure.TEXT)
+            .filter(r -> r != ColumnRole.COUNT)
             .toList();
 
     /** The trimmed text of a column; empty if the tally does not have it. */
@@ -50,6 +63,8 @@ record Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integ
 
     /** Whether the row notes a plot and nothing on it. */
     boolean isEmptyPlot() {
-        return MEASURED.stream().allMatch(role -> text(role).isEmpty());
+        String count = text(ColumnRole.COUNT);
+        return (count.isEmpty() || count.equals("0"))
+                && MEASURED.stream().allMatch(role -> text(role).isEmpty());
     }
 }

@@ -28,10 +28,10 @@ final class TallyBuilder {
         this.strata = strata;
     }
 
-    /** A problem of a whole file, rows of which may have gone unread. */
+    /** A problem of a whole file; rows of it may have gone unread, unless it is kept. */
     void problem(Problem problem) {
         problems.add(problem);
-        wholeFiles = false;
+        wholeFiles &= problem.policy() == Policy.KEEP;
     }
 
     /** Accounts for a row: out if a problem says so, else used. */

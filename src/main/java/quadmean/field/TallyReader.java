@@ -38,7 +38,12 @@ public final class TallyReader {
         TallyReader reader = new TallyReader(design, PlotList.read(design, ofPlotList::add));
         ofPlotList.forEach(reader.builder::problem);
         for (TallyFile file : design.tallies()) {
-            new CsvRows(file, reader.builder::problem).forEach(reader::row);
+            FileProblems problems = new FileProblems(design, file.name(), reader.builder::problem);
+            ClassNote classes = new ClassNote(problems);
+            TallyRows.forEach(file, problems, row -> {
+                reader.row(row);
+                classes.see(row);
+            });
         }
         return reader.builder.build();
     }
@@ -51,8 +56,13 @@ public final class TallyReader {
             problems.add(
                     Rule.ROW_LENGTH, "", text, "the row has " + row.fields().size() + " fields");
         } else if (row.isOneLine()) {
+            remarks(row, problems);
             PlotUnderway plot = place(row, problems);
-            if (row.isEmptyPlot()) {
+            if (row.isOfPlotsSheet()) {
+                if (plot != null && !problems.isOut()) {
+                    plot.announce(row, problems);
+                }
+            } else if (row.isEmptyPlot()) {
                 if (plot != null && !problems.isOut()) {
                     plot.noteEmpty(row, problems);
                 }
@@ -67,6 +77,17 @@ public final class TallyReader {
                             "the field runs over several lines; a quote is missing or too many"));
         }
         builder.account(problems);
+    }
+
+    /** Notes what is wrong with spreadsheet cells in use. */
+    private static void remarks(Row row, RowProblems problems) {
+        for (CellRemark remark : row.remarks()) {
+            row.position().forEach((role, at) -> {
+                if (at == remark.column()) {
+                    problems.add(remark.rule(), role, remark.detail());
+                }
+            });
+        }
     }
 
     private @Nullable PlotUnderway place(Row row, RowProblems problems) {

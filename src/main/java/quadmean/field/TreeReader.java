@@ -89,31 +89,28 @@ final class TreeReader {
     }
 
     private double dbhCm(Row row, RowProblems problems) {
-        if (row.text(ColumnRole.DBH).isEmpty()) {
-            problems.add(Rule.DBH_MISSING, ColumnRole.DBH, "the tree has no dbh");
+        boolean byGirth = row.file().columns().containsKey(ColumnRole.GIRTH);
+        ColumnRole role = byGirth ? ColumnRole.GIRTH : ColumnRole.DBH;
+        if (row.text(role).isEmpty()) {
+            problems.add(Rule.DBH_MISSING, role, "the tree has no " + role.key());
             return Double.NaN;
         }
-        OptionalDouble written = Numbers.read(row, ColumnRole.DBH, problems);
+        OptionalDouble written = Numbers.read(row, role, problems);
         if (written.isEmpty()) {
             return Double.NaN;
         }
-        ColumnSpec spec = row.file().columns().get(ColumnRole.DBH);
+        ColumnSpec spec = row.file().columns().get(role);
         Unit unit = spec == null || spec.unit() == null ? Unit.CENTIMETRE : spec.unit();
-        double dbhCm = unit.convert(written.getAsDouble(), Unit.CENTIMETRE);
+        double dbhCm = unit.convert(written.getAsDouble() / (byGirth ? Math.PI : 1), Unit.CENTIMETRE);
         if (!(dbhCm > 0 && dbhCm < THICKEST_CM)) {
-            problems.add(
-                    Rule.DBH_IMPOSSIBLE,
-                    ColumnRole.DBH,
-                    row.text(ColumnRole.DBH) + " " + unit.symbol() + " is no dbh of a tree");
+            String detail = row.text(role) + " " + unit.symbol() + " is no " + role.key() + " of a tree";
+            problems.add(Rule.DBH_IMPOSSIBLE, role, detail);
         } else if (dbhCm < minDbhCm) {
+            double smallest = Unit.CENTIMETRE.convert(minDbhCm, unit);
             problems.add(
                     Rule.DBH_BELOW_MINIMUM,
-                    ColumnRole.DBH,
-                    String.format(
-                            Locale.ROOT,
-                            "the smallest dbh counted is %.1f %s",
-                            Unit.CENTIMETRE.convert(minDbhCm, unit),
-                            unit.symbol()));
+                    role,
+                    String.format(Locale.ROOT, "the smallest dbh counted is %.1f %s", smallest, unit.symbol()));
         }
         return dbhCm;
     }

@@ -18,12 +18,39 @@ public enum Rule {
     DESIGN_MISSING("design-missing", "some keys must be there", "add the key"),
     FILE_UNREADABLE(
             "file-unreadable",
-            "a tally is a text file in UTF-8 with a header line",
-            "save the file again as CSV in UTF-8"),
+            "a tally is a text file or a workbook with a header row",
+            "save the file again, as CSV in UTF-8 or as .xlsx"),
+    FORMAT_DETECTED(
+            "format-detected",
+            "what the design leaves open is read off the file, and stated",
+            "nothing, if it is right; else say it in the design",
+            Policy.KEEP,
+            EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    FORMAT_CONTRADICTS(
+            "format-contradicts",
+            "a file is written in one way, and as the design says",
+            "mend the design or the file; with keep the design holds",
+            Policy.KEEP),
     COLUMN_MISSING(
             "column-missing",
             "each column that the design names is in the header",
             "name the column as the header does, or mend the header"),
+    CELL_UNUSABLE(
+            "cell-unusable",
+            "a spreadsheet cell in use holds a number or a text",
+            "write the value itself into the cell",
+            Policy.DROP),
+    FORMULA_VALUE(
+            "formula-value",
+            "where cells hold formulas the values last saved are used, and the tally says so once a column",
+            "nothing, if the workbook was worked out before it was saved",
+            Policy.KEEP,
+            EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    CELLS_MERGED(
+            "cells-merged",
+            "each cell in use stands alone",
+            "split the merged cells, and write the value into each",
+            Policy.KEEP),
     ROW_LENGTH(
             "row-length",
             "a row has as many fields as the header, and those in use stand on one line",
@@ -42,6 +69,23 @@ public enum Rule {
             "a measurement is one plain number",
             "write the number alone, with the decimal mark that the design states",
             Policy.DROP),
+    COUNT_UNUSABLE(
+            "count-unusable",
+            "a row stands for a whole number of trees, 1 or more",
+            "write the number of trees; leave it empty for one tree; take rows of no trees out",
+            Policy.DROP),
+    LOGS_UNUSABLE(
+            "logs-unusable",
+            "a number of 16-ft logs is counted in halves, from 0 to 24",
+            "mend the number, or leave it empty",
+            Policy.DROP,
+            Policy.KEEP),
+    DBH_CLASS(
+            "dbh-class",
+            "a diameter class counts at its midpoint, and the tally says so once",
+            "nothing, if the classes are right",
+            Policy.KEEP,
+            EnumSet.of(Policy.REFUSE, Policy.KEEP)),
     SPECIES_MISSING("species-missing", "each tree has a species", "write the species", Policy.DROP),
     SPECIES_UNKNOWN(
             "species-unknown",

@@ -113,7 +113,27 @@ class DesignSenseTest {
         return Stream.of(
                 new Clash(SMALL.plus(again), 25, "tally.file", "already"),
                 new Clash(SMALL.plus(again.replace("tally.csv", "./x/../tally.csv")), 25, "tally.file", "already"),
-                new Clash(SMALL.with("\"tally.csv\"", "\"tally.csv\"\ndecimal = \",\""), 14, "tally.decimal", "both"),
+                new Clash(
+                        SMALL.with("\"tally.csv\"", "\"tally.csv\"\nseparator = \",\"\ndecimal = \",\""),
+                        15,
+                        "tally.decimal",
+                        "both"),
+                new Clash(SMALL.with("\"tally.csv\"", "\"tally.csv\"\nsheet = \"A\""), 14, "tally.sheet", "workbook"),
+                new Clash(
+                        SMALL.with("\"tally.csv\"", "\"tally.xlsx\"\nencoding = \"utf-8\""),
+                        14,
+                        "tally.encoding",
+                        "workbook"),
+                new Clash(
+                        SMALL.with("\"tally.csv\"", "\"t.xlsx\"\nsheet = \"A\"\nplots_sheet = \"A\""),
+                        15,
+                        "tally.plots_sheet",
+                        "a sheet each"),
+                new Clash(
+                        SMALL.with("dbh = {", "girth = { name = \"g\", unit = \"cm\" }\ndbh = {"),
+                        19,
+                        "tally.columns.girth",
+                        "not for both"),
                 new Clash(SMALL.with("\"tally.csv\"", "\"a\\u0000b\""), 13, "tally.file", "no file name"),
                 new Clash(SMALL.with("name = \"height\"", "name = \"dbh\""), 20, "tally.columns.height", "holds dbh"),
                 new Clash(SMALL.with("\"tree\"", "\"plot\""), 17, "tally.columns.tree", "holds plot"),

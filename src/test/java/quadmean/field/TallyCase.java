@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,13 +31,15 @@ import quadmean.model.Tally;
  * @param expected lines of what is expected
  */
 record TallyCase(String id, List<String> settings, String csv, List<String> expected) {
-    private static final List<String> SETTINGS = List.of("design: ", "policy: ", "separator: ", "decimal: ");
+    private static final List<String> SETTINGS = List.of("design: ", "policy: ", "tally: ", "column: ");
 
-    static Stream<TallyCase> load(String resource) throws IOException {
+    static Stream<TallyCase> load(String resource) {
         try (InputStream in = TallyCase.class.getResourceAsStream("/field/" + resource)) {
             assertNotNull(in, resource);
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
             return Stream.of(text.split("\n## ")).skip(1).map(TallyCase::parse);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -68,27 +71,31 @@ record TallyCase(String id, List<String> settings, String csv, List<String> expe
         String head = "schema = 1\n[cruise]\nname = \"Case\"\nunits = \"metric\"\n";
         String area = more.contains("[[stratum]]") ? "[selection]\nmethod = \"stratified\"\n" : "area = 10\n";
         String plot = more.contains("[plot]") ? "" : "[plot]\nkind = \"fixed\"\narea = 0.1\n";
-        String tally = "[[tally]]\nfile = \"t.csv\"\n" + values("separator: ", "separator = \"", "\"")
-                + values("decimal: ", "decimal = \"", "\"") + "[tally.columns]\n" + columns();
+        String tally = "[[tally]]\nfile = \"t.csv\"\n" + values("tally: ", "", "") + "[tally.columns]\n" + columns();
         String policies = values("policy: ", "", "\"").replace(" = ", " = \"");
         return head + area + plot + tally + (policies.isEmpty() ? "" : "[policy]\n" + policies) + more;
     }
 
-    /** The columns plot, species and dbh, and of the others those that the header has. */
+    /** Those named by "column: ", then plot, species and dbh (or girth), and of the others those that the header has. */
     private String columns() {
-        List<String> header = List.of(csv.lines().findFirst().orElse("").split("[,;]"));
-        List<String> always = List.of("plot", "species", "dbh");
-        return Stream.of(ColumnRole.values())
-                .filter(r -> always.contains(r.key()) || header.contains(r.key()))
-                .map(TallyCase::column)
-                .collect(Collectors.joining());
+        List<String> header = List.of(csv.lines().findFirst().orElse("").split("[,;\t]"));
+        String named = values("column: ", "", "");
+        List<String> always = List.of("plot", "species", header.contains("girth") ? "girth" : "dbh");
+        return named
+                + Stream.of(ColumnRole.values())
+                        .filter(r -> always.contains(r.key()) || header.contains(r.key()))
+                        .filter(r -> !named.contains(r.key() + " = ")
+                                && !(named.contains("girth") && r.key().equals("dbh")))
+                        .map(TallyCase::column)
+                        .collect(Collectors.joining());
     }
 
     private static String column(ColumnRole role) {
-        String unit = role == ColumnRole.DBH ? "cm" : role.measure() == ColumnRole.Measure.ANGLE ? "percent" : "m";
-        return role.measure() == ColumnRole.Measure.TEXT
-                ? "%s = \"%s\"\n".formatted(role.key(), role.key())
-                : "%s = { name = \"%s\", unit = \"%s\" }\n".formatted(role.key(), role.key(), unit);
+        boolean thickness = role == ColumnRole.DBH || role == ColumnRole.GIRTH;
+        String unit = thickness ? "cm" : role.measure() == ColumnRole.Measure.ANGLE ? "percent" : "m";
+        return role.measure().hasUnit()
+                ? "%s = { name = \"%s\", unit = \"%s\" }\n".formatted(role.key(), role.key(), unit)
+                : "%s = \"%s\"\n".formatted(role.key(), role.key());
     }
 
     Tally read(Path folder) throws IOException {

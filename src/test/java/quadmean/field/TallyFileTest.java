@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -69,19 +68,6 @@ class TallyFileTest {
         Tally tally = read("\uFEFF" + header + "1,1,PSME,30,20\n");
         assertEquals(List.of(), tally.problems());
         assertEquals(1, tally.rows().used());
-    }
-
-    @Test
-    void latinTextIsNoUtf8() throws IOException {
-        assertUnreadable("UTF-8", read((GOOD + "3,1,Lärche,30,\n").getBytes(StandardCharsets.ISO_8859_1)));
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"UTF-16", "UTF-16LE", "UTF-32"})
-    void wideTextIsRefused(String charset) throws IOException {
-        Tally tally = read(GOOD.getBytes(Charset.forName(charset)));
-        assertTrue(tally.isRefused());
-        assertEquals(0, tally.rows().in());
     }
 
     @Test
