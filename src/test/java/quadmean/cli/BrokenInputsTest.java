@@ -71,7 +71,7 @@ class BrokenInputsTest {
                 design("a species without an equation", "estimate", volume, "design.toml", "add [volume.CODE]"),
                 design("no variation to plan from", "plan", DESIGN, "design.toml", "give plan.cv"),
                 new Broken(
-                        "an empty tally", "estimate", DESIGN, "", "tally.csv", "save the file again as CSV in UTF-8"),
+                        "an empty tally", "estimate", DESIGN, "", "tally.csv", "save the file again, as CSV in UTF-8"),
                 tally("a renamed column", "dbh", "diameter", "tally.csv:1", "name the column as the header does"),
                 tally("a number with its unit", "30,20", "30 cm,20", "tally.csv:2", "write the number alone"),
                 tally("a tree keyed twice", "1,2,PSME,25,18", "1,1,PSME,30,20", "tally.csv:3", "delete the copy"),
