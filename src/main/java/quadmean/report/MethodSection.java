@@ -42,6 +42,7 @@ final class MethodSection {
                 Wording.capital(design.selection().label()) + ". A grid that runs in step with"
                         + " ridges, roads or old cutting lines can make a systematic sample better or worse than its error says.");
         item(html, "Plots", plots());
+        FieldworkItems.of(design).forEach(i -> item(html, i.term(), i.words()));
         item(
                 html,
                 "Expansion",

@@ -278,4 +278,16 @@ class HtmlReportTest {
         assertTrue(empty.contains("volume –, no limits: no trees were tallied"), empty);
         assertFalse(empty.contains("\u00a0"));
     }
+
+    @Test
+    void saysWhoCruisedHowAndWhatCounts() {
+        Design design = SampleCruise.us().design();
+        String words = FieldworkItems.of(design).toString();
+        assertTrue(words.contains("Date: 2024-09-12"), words);
+        assertTrue(words.contains("As trees: live, cull. As basal area: live, cull. As volume: live."), words);
+        String plots = FieldworkItems.of(SampleCruise.variant(new PlotDesign.Fixed(0.04), Attribute.TREES)
+                        .design())
+                .toString();
+        assertTrue(plots.contains("horizontal distance from the centre"), plots);
+    }
 }
