@@ -41,7 +41,12 @@ final class HeightFindings {
                         found.put(t, new Finding(Rule.RATIO_UNLIKELY, Finding.Subject.HEIGHT, detail));
                     }
                 });
-        HeightScreen.find(trees, settings).forEach(o -> found.put(o.tree(), offCurve(design, o)));
+        HeightScreen.find(trees, settings).forEach(o -> {
+            Finding off = offCurve(design, o);
+            if (off.rule() == Rule.UNIT_SLIP || !found.containsKey(o.tree())) {
+                found.put(o.tree(), off);
+            }
+        });
         return found;
     }
 

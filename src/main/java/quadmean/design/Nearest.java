@@ -15,14 +15,14 @@ public final class Nearest {
     /**
      * The candidate nearest to a word by edit distance, case apart.
      *
-     * @return the nearest, or empty if none is near: more than a third of the letters would have to change
+     * @return the nearest, or empty if none is near: more than a third of the letters, or all, would have to change
      */
     public static Optional<String> to(String word, Collection<String> candidates) {
         if (word.length() > LONGEST) {
             return Optional.empty();
         }
         String low = word.toLowerCase(Locale.ROOT);
-        int most = Math.max(1, (word.length() + 2) / 3);
+        int most = Math.min(word.length() - 1, (word.length() + 2) / 3); // one letter at least stays
         return candidates.stream()
                 .filter(c -> c.length() <= LONGEST)
                 .min(Comparator.<String>comparingInt(c -> distance(low, c.toLowerCase(Locale.ROOT)))
