@@ -56,7 +56,7 @@ public final class CurveFitter {
     }
 
     private static Optional<LeastSquaresFit> solve(CurveModel model, double[] d, double[] y) {
-        return LeastSquares.solve(new LeastSquaresProblem(model, d, y, model.starts(d, y)));
+        return LeastSquares.solve(LeastSquaresProblem.ofCurve(model, d, y, model.starts(d, y)));
     }
 
     /** Whether a fit does no better than the limit of its form: then its optimum lies at infinity. */

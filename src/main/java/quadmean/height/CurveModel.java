@@ -12,7 +12,7 @@ import quadmean.stats.StraightLine;
  * The mathematics of the curve forms: height above breast height as a function of dbh, in one unit system throughout.
  * Parameters are in the order a, b, c of {@link CurveForm#formula()}.
  */
-enum CurveModel implements LeastSquaresProblem.Model {
+enum CurveModel implements LeastSquaresProblem.Curve {
     /** d²/(a + b·d)²; asymptote 1/b². */
     NASLUND(2) {
         @Override
