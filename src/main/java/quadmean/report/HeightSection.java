@@ -48,6 +48,8 @@ final class HeightSection {
             case MEASURED -> "Height written in the tally";
             case READING -> "Worked out from clinometer readings";
             case SPECIES_CURVE -> "Filled from the curve of the species";
+            case CALIBRATED_CURVE -> "Filled from the curve of the species, moved to the level of the plot";
+            case GROUP_CURVE -> "Filled from the curve of the species group";
             case POOLED_CURVE -> "Filled from the curve of all species";
             case NONE -> "No height and no curve";
         };

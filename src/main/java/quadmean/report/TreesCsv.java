@@ -23,10 +23,10 @@ final class TreesCsv {
     private TreesCsv() {}
 
     static Content of(CruiseResult result) {
-        return Csv.of(HEADER, result.trees().stream().map(t -> row(result, t)));
+        return Csv.of(HEADER, result.trees().stream().map(TreesCsv::row));
     }
 
-    private static List<String> row(CruiseResult result, HeightedTree t) {
+    private static List<String> row(HeightedTree t) {
         return List.of(
                 t.tree().file(),
                 Long.toString(t.tree().row()),
@@ -38,6 +38,6 @@ final class TreesCsv {
                 Csv.number(t.heightM()),
                 Csv.number(Unit.METRE.convert(t.heightM(), Unit.FOOT)),
                 t.source().id(),
-                Facts.isExtrapolated(result, t) ? "yes" : "no");
+                Facts.isExtrapolated(t) ? "yes" : "no");
     }
 }

@@ -67,6 +67,26 @@ record Householder(double[][] triangle, double[] turned, double restSquared) {
         return sum;
     }
 
+    /** The inverse of RᵀR times a factor. */
+    double[][] inverse(double factor) {
+        int p = turned.length;
+        double[][] columns = new double[p][];
+        for (int k = 0; k < p; k++) {
+            double[] unit = new double[p];
+            unit[k] = 1;
+            columns[k] = new Householder(triangle, unit, 0).solve();
+        }
+        double[][] inverse = new double[p][p];
+        for (int a = 0; a < p; a++) {
+            for (int b = 0; b < p; b++) {
+                for (int k = 0; k < p; k++) {
+                    inverse[a][b] += factor * columns[k][a] * columns[k][b];
+                }
+            }
+        }
+        return inverse;
+    }
+
     private static void reflect(double[] v, double half, double[] target, int from) {
         double share = dot(v, target, from) / half;
         for (int i = from; i < v.length; i++) {

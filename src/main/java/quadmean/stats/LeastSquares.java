@@ -1,6 +1,8 @@
 package quadmean.stats;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -12,11 +14,16 @@ import org.apache.commons.math3.linear.SingularValueDecomposition;
  * 1988 for the convergence measure (both from memory).
  */
 public final class LeastSquares {
-    private static final int MAX_STEPS = 5_000;
+    private static final int MAX_STEPS = 2_000;
+
+    /** A search that gains less than the share {@link #STANDSTILL} of the sum of squares over so many steps is over. */
+    private static final int PATIENCE = 20;
+
+    private static final double STANDSTILL = 1e-7;
     private static final int MAX_POLISH = 50;
     private static final double SINGULAR = 1e-14;
 
-    /** Damping of the first step; a search that ends in no optimum starts again with shorter steps. */
+    /** Damping of the first step; where no start led to an optimum, all start again with shorter steps. */
     private static final double[] FIRST_DAMPING = {1e-3, 1, 1e3};
 
     private static final double MOST_DAMPING = 1e25;
@@ -35,23 +42,21 @@ public final class LeastSquares {
      *     covariance is NaN and the condition number infinite or above 1e14.
      */
     public static Optional<LeastSquaresFit> solve(LeastSquaresProblem problem) {
-        return problem.starts().stream()
+        List<Tangent> starts = problem.starts().stream()
                 .flatMap(start -> Tangent.at(problem, start).stream())
-                .map(start -> search(problem, start))
-                .min((a, b) -> Double.compare(a.rss(), b.rss()))
-                .map(best -> evaluate(problem, best));
+                .toList();
+        List<Tangent> ends = new ArrayList<>(starts);
+        for (double damping : FIRST_DAMPING) {
+            starts.forEach(start -> ends.add(polish(problem, descend(problem, start, damping))));
+            if (ends.stream().anyMatch(LeastSquares::isOptimum)) {
+                break;
+            }
+        }
+        return ends.stream().min((a, b) -> Double.compare(a.rss(), b.rss())).map(best -> evaluate(problem, best));
     }
 
-    private static Tangent search(LeastSquaresProblem problem, Tangent start) {
-        Tangent best = start;
-        for (double damping : FIRST_DAMPING) {
-            Tangent end = polish(problem, descend(problem, start, damping));
-            if (end.offset() < AT_OPTIMUM && singularValues(end).getInverseConditionNumber() > SINGULAR) {
-                return end;
-            }
-            best = end.rss() < best.rss() ? end : best;
-        }
-        return best;
+    private static boolean isOptimum(Tangent at) {
+        return at.offset() < AT_OPTIMUM && singularValues(at).getInverseConditionNumber() > SINGULAR;
     }
 
     private static SingularValueDecomposition singularValues(Tangent at) {
@@ -64,7 +69,14 @@ public final class LeastSquares {
         double[] widest = start.scale().clone();
         double damping = firstDamping;
         double growth = 2;
+        double lately = start.rss();
         for (int i = 0; i < MAX_STEPS && damping < MOST_DAMPING; i++) {
+            if (i % PATIENCE == PATIENCE - 1) {
+                if (at.rss() >= lately * (1 - STANDSTILL)) {
+                    return at;
+                }
+                lately = at.rss();
+            }
             double[] step = at.step(damping, widest);
             double[] next = at.moved(step);
             if (Arrays.equals(next, at.parameters())) {

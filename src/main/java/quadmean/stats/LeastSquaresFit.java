@@ -47,13 +47,26 @@ public record LeastSquaresFit(
 
     /** Akaike's criterion with all p + 1 parameters of a normal likelihood. */
     public double aic() {
-        return -2 * logLikelihood() + 2 * (parameters.length + 1);
+        return aic(0);
+    }
+
+    private double aic(int others) {
+        return -2 * logLikelihood() + 2 * (parameters.length + 1 + others);
     }
 
     /** Akaike's criterion corrected for small samples (Hurvich and Tsai 1989); infinite where n is too small for it. */
     public double aicc() {
-        int k = parameters.length + 1;
-        return n - k - 1 > 0 ? aic() + 2.0 * k * (k + 1) / (n - k - 1) : Double.POSITIVE_INFINITY;
+        return aicc(0);
+    }
+
+    /**
+     * The same where the weights were estimated too.
+     *
+     * @param others number of parameters estimated for the weights
+     */
+    public double aicc(int others) {
+        int k = parameters.length + 1 + others;
+        return n - k - 1 > 0 ? aic(others) + 2.0 * k * (k + 1) / (n - k - 1) : Double.POSITIVE_INFINITY;
     }
 
     /** Leave-one-out error: root mean square of the residuals from fits without the observation itself. */
