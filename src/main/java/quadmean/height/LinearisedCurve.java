@@ -6,7 +6,7 @@ import quadmean.model.CurveForm;
  * Curve forms written as a straight line of transformed heights, with the way back. The mean of a height is not the
  * height of the mean: each way back corrects for that, to second order in the scatter of the transformed heights.
  */
-enum LinearisedCurve {
+public enum LinearisedCurve {
     /** d/√y = a + b·d; back by d²/ŷ²·(1 + 3s²/ŷ²), a second-order expansion. */
     NASLUND(CurveForm.NASLUND, "bias corrected by the factor 1 + 3s²/ŷ²") {
         @Override
@@ -56,12 +56,13 @@ enum LinearisedCurve {
         this.correction = correction;
     }
 
-    CurveForm form() {
+    /** The curve form that this is the line of. */
+    public CurveForm form() {
         return form;
     }
 
     /** The correction of bias in words. */
-    String correction() {
+    public String correction() {
         return correction;
     }
 

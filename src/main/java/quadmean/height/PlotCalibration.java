@@ -64,7 +64,7 @@ public record PlotCalibration(
      * @param sum sum of their rows of predictors
      */
     @SuppressWarnings("ArrayRecordComponent") // plain numbers; never compared as a record
-    record MeasuredPlot(int index, int trees, double[] sum) {}
+    public record MeasuredPlot(int index, int trees, double[] sum) {}
 
     /**
      * Tries the linear forms and keeps the one with the smallest error.

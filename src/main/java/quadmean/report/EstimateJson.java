@@ -49,7 +49,7 @@ public final class EstimateJson {
         root.set("heightSources", JsonHeights.sources(result));
         root.put("extrapolatedTrees", Facts.extrapolated(result).size());
         root.set("extrapolated", JsonHeights.extrapolated(result));
-        root.set("curves", JsonHeights.curves(result));
+        root.set("curves", JsonCurves.of(result.curves()));
         root.set("equations", JsonInputs.equations(result));
         root.set("diameterClasses", JsonSeries.diameters(result));
         root.set("running", JsonSeries.running(result));

@@ -35,11 +35,6 @@ final class Facts {
         return result.trees().stream().filter(Facts::isExtrapolated).toList();
     }
 
-    /** The curve searches, the pooled one first. */
-    static List<SpeciesCurve> searches(CruiseResult result) {
-        return result.curves().searches();
-    }
-
     /** Whether a fit is the curve in use for its own species. */
     static boolean isChosen(SpeciesCurve search, CurveFit tried) {
         HeightCurve chosen = search.chosen();

@@ -18,7 +18,9 @@ final class TreesCsv {
             "height_m",
             "height_ft",
             "height_source",
-            "extrapolated");
+            "extrapolated",
+            "curve_se_m",
+            "scatter_sd_m");
 
     private TreesCsv() {}
 
@@ -38,6 +40,8 @@ final class TreesCsv {
                 Csv.number(t.heightM()),
                 Csv.number(Unit.METRE.convert(t.heightM(), Unit.FOOT)),
                 t.source().id(),
-                Facts.isExtrapolated(t) ? "yes" : "no");
+                Facts.isExtrapolated(t) ? "yes" : "no",
+                Csv.number(t.curveSeM()),
+                Csv.number(t.scatterSdM()));
     }
 }
