@@ -95,6 +95,21 @@ public final class Cruise {
         return notes;
     }
 
+    /**
+     * Reads, checks, and fits the height curves; fills and estimates nothing.
+     *
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static CurvesRun curves(Design design) throws IOException {
+        Tally tally = check(design);
+        if (tally.isRefused()) {
+            return new CurvesRun(tally, null);
+        }
+        List<Tree> trees = TreeChecks.wholeTrees(tally);
+        CurveTable curves = CurveTable.fit(trees, heightSettings(design));
+        return new CurvesRun(tally, new CurvesRun.Result(design, trees, curves));
+    }
+
     private static HeightedTree fill(Design design, CurveTable curves, Tree tree) {
         HeightedTree filled = curves.fill(tree);
         return switch (design.height().curves().filling()) {

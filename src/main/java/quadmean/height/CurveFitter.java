@@ -96,11 +96,11 @@ public final class CurveFitter {
     private static String evidence(Optional<LeastSquaresFit> fit) {
         return fit.map(f -> String.format(
                         Locale.ROOT,
-                        "no start led to an optimum: at the best point the relative offset is %.2g (0 at an optimum) and"
+                        "no start led to an optimum inside the domain of the form: at the best point the relative offset is %.2g (0 at an optimum) and"
                                 + " the condition number %.2g",
                         f.relativeOffset(),
                         f.conditionNumber()))
-                .orElse("no start led to an optimum");
+                .orElse("no start gave finite heights");
     }
 
     private static CurveFit degenerate(CurveForm form, LimitCurve limit, double rss) {

@@ -3,6 +3,7 @@ package quadmean.height;
 import java.util.Objects;
 import quadmean.model.CurveForm;
 import quadmean.stats.LeastSquaresFit;
+import quadmean.stats.StudentT;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
@@ -74,6 +75,19 @@ public record HeightCurve(
                 heightMetres(dbhCm),
                 units.length().convert(curve, Unit.METRE),
                 units.length().convert(scatter, Unit.METRE));
+    }
+
+    /**
+     * The curve at a dbh with its confidence and prediction bands, by Student's t on n - p degrees of freedom; pointwise,
+     * not for the whole curve at once.
+     *
+     * @param dbhCm dbh (cm), above 0
+     * @param confidence confidence level, in (0, 1)
+     */
+    public HeightBand band(double dbhCm, double confidence) {
+        HeightPrediction p = predict(dbhCm);
+        double t = StudentT.critical(confidence, fit().n() - fit().parameters().length);
+        return new HeightBand(p.metres(), t * p.curveSe(), t * p.standardError());
     }
 
     private double parameterSe(double d) {

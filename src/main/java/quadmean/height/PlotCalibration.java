@@ -38,9 +38,14 @@ public record PlotCalibration(
         UnitSystem units,
         double breastHeight) {
 
+    /** With fewer measured trees that share a plot the trial says nothing: common practice, no source. */
+    private static final int LEAST_PAIRED = 10;
+
     /** What came of the trial. */
     public enum Outcome {
         USED("it helps: used"),
+        /** Too few measured trees share a plot with another. */
+        TOO_FEW("fewer than " + LEAST_PAIRED + " measured trees share a plot with another: not used"),
         NO_GAIN("no gain beyond one standard error: not used"),
         NO_DIFFERENCE("plots differ no more than chance: not used");
 
@@ -112,11 +117,23 @@ public record PlotCalibration(
             errors[i] = y[i] - line.back(d[i], expected, model.deletedVariance()[i]);
         }
         double[] without = Objects.requireNonNull(curve.tried().fit()).deleted();
-        Outcome outcome = model.groupVariance() == 0
-                ? Outcome.NO_DIFFERENCE
-                : CurveRule.isWorse(without, errors) ? Outcome.USED : Outcome.NO_GAIN;
+        Outcome outcome = outcome(model, plots, CurveRule.isWorse(without, errors));
         return new PlotCalibration(
                 line, model, outcome, rms(errors), rms(without), plots, curve.units(), curve.breastHeight());
+    }
+
+    private static Outcome outcome(RandomIntercept model, Map<String, MeasuredPlot> plots, boolean isBetter) {
+        int paired = plots.values().stream()
+                .mapToInt(MeasuredPlot::trees)
+                .filter(n -> n > 1)
+                .sum();
+        if (paired < LEAST_PAIRED) {
+            return Outcome.TOO_FEW;
+        }
+        if (model.groupVariance() == 0) {
+            return Outcome.NO_DIFFERENCE;
+        }
+        return isBetter ? Outcome.USED : Outcome.NO_GAIN;
     }
 
     private static MeasuredPlot together(MeasuredPlot a, MeasuredPlot b) {

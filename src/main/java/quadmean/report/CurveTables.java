@@ -100,7 +100,7 @@ final class CurveTables {
                 Cell.text(tried.remark()));
     }
 
-    private static String name(SpeciesCurve search) {
+    static String name(SpeciesCurve search) {
         return switch (search.scope()) {
             case SPECIES -> search.species();
             case GROUP -> "Group " + search.species();

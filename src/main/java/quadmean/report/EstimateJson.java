@@ -25,7 +25,11 @@ public final class EstimateJson {
 
     /** The result as a JSON document in UTF-8. What cannot be computed is null, with a reason beside it. */
     public static Content of(CruiseResult result) {
-        ObjectNode root = tree(result);
+        return content(tree(result));
+    }
+
+    /** A tree as an indented document in UTF-8. */
+    static Content content(ObjectNode root) {
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
