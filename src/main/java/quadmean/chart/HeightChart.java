@@ -61,7 +61,7 @@ final class HeightChart {
         Map<String, HeightCurve> own = new TreeMap<>();
         for (SpeciesCurve search : result.curves().species()) {
             HeightCurve curve = search.chosen();
-            if (curve != null && !curve.species().equals(SpeciesCurve.POOLED)) {
+            if (curve != null && search.isOwn()) {
                 own.put(search.species(), curve);
             }
         }
@@ -112,9 +112,9 @@ final class HeightChart {
         series.setLabel(name);
     }
 
-    private static List<HeightedTree> thinned(List<HeightedTree> trees) {
+    static <T> List<T> thinned(List<T> trees) {
         int step = Math.max(1, (trees.size() + MOST_POINTS - 1) / MOST_POINTS);
-        List<HeightedTree> kept = new ArrayList<>();
+        List<T> kept = new ArrayList<>();
         for (int i = 0; i < trees.size(); i += step) {
             kept.add(trees.get(i));
         }

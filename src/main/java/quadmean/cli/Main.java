@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             PlanCommand.class,
             CheckCommand.class,
+            CurvesCommand.class,
             EstimateCommand.class,
             HeightCommand.class,
             SlopeCommand.class,
@@ -29,6 +30,7 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  quadmean plan     designs/demo.toml     how many plots the target takes",
             "  quadmean check    designs/demo.toml     what is wrong with the tally",
+            "  quadmean curves   designs/demo.toml     which height curves fit, in out/demo/curves.html",
             "  quadmean estimate designs/demo.toml     report in out/demo/report.html",
             "  quadmean height --help                  pocket calculators: height, slope, borderline",
             "",
@@ -93,6 +95,6 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "name a command: plan, check, estimate, height, slope or borderline");
+                spec.commandLine(), "name a command: plan, check, curves, estimate, height, slope or borderline");
     }
 }

@@ -15,10 +15,12 @@ import quadmean.field.TallyReader;
 import quadmean.height.CurveTable;
 import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
+import quadmean.height.ResidualDraw;
 import quadmean.model.CurveForm;
 import quadmean.model.Policy;
 import quadmean.model.Rule;
 import quadmean.model.Tally;
+import quadmean.model.Tree;
 import quadmean.volume.EquationBook;
 
 /** The whole line from design and tally to estimate. */
@@ -51,7 +53,8 @@ public final class Cruise {
         List<HeightedTree> heighted = new ArrayList<>();
         List<SampledPlot> plots = new ArrayList<>();
         tally.plots().forEach(plot -> {
-            List<HeightedTree> filled = plot.trees().stream().map(curves::fill).toList();
+            List<HeightedTree> filled =
+                    plot.trees().stream().map(t -> fill(design, curves, t)).toList();
             heighted.addAll(filled);
             plots.add(new SampledPlot(
                     plot.id(),
@@ -87,6 +90,29 @@ public final class Cruise {
         return notes;
     }
 
+    /**
+     * Reads, checks, and fits the height curves; fills and estimates nothing.
+     *
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static CurvesRun curves(Design design) throws IOException {
+        Tally tally = check(design);
+        if (tally.isRefused()) {
+            return new CurvesRun(tally, null);
+        }
+        List<Tree> trees = TreeChecks.wholeTrees(tally);
+        CurveTable curves = CurveTable.fit(trees, heightSettings(design));
+        return new CurvesRun(tally, new CurvesRun.Result(design, trees, curves));
+    }
+
+    private static HeightedTree fill(Design design, CurveTable curves, Tree tree) {
+        HeightedTree filled = curves.fill(tree);
+        return switch (design.height().curves().filling()) {
+            case MEAN -> filled;
+            case DRAWN -> new ResidualDraw(design.seed()).apply(filled);
+        };
+    }
+
     private static Map<String, String> groups(Design design) {
         Map<String, String> groups = new HashMap<>();
         for (SpeciesEntry s : design.species().values()) {
@@ -108,8 +134,11 @@ public final class Cruise {
                 design.units(),
                 design.height().breastHeight(),
                 forms,
+                groups(design),
                 design.height().minHeights(),
-                design.height().offCurve());
+                design.height().offCurve(),
+                design.height().curves().weights(),
+                design.height().curves().calibration());
     }
 
     private static EstimateSettings settings(Design design, String volumeMissing) {

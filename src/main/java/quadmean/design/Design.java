@@ -89,8 +89,15 @@ public record Design(
      * @param minHeights heights a species needs for a curve of its own
      * @param offCurve robust standard deviations beyond which a height is off the curve
      * @param readings errors of what heights are read from
+     * @param curves how curves are fitted and used
      */
-    public record HeightEntry(double breastHeight, int minHeights, double offCurve, ReadingSettings readings) {}
+    public record HeightEntry(
+            double breastHeight, int minHeights, double offCurve, ReadingSettings readings, CurveSettings curves) {
+        /** An entry that says nothing of curves. */
+        public HeightEntry(double breastHeight, int minHeights, double offCurve, ReadingSettings readings) {
+            this(breastHeight, minHeights, offCurve, readings, CurveSettings.USUAL);
+        }
+    }
 
     /** The policy of a rule. */
     public Policy policy(Rule rule) {

@@ -1,6 +1,9 @@
 package quadmean.design;
 
 import java.util.OptionalDouble;
+import quadmean.model.Calibration;
+import quadmean.model.HeightFilling;
+import quadmean.model.HeightWeights;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
@@ -20,7 +23,8 @@ final class HeightParser {
                 s.number("breast_height", Range.POSITIVE, units.breastHeight()),
                 (int) s.number("min_heights", Range.AT_LEAST_THREE, DEFAULT_MIN_HEIGHTS),
                 s.number("off_curve", Range.POSITIVE, DEFAULT_OFF_CURVE),
-                readings(s, units.length()));
+                readings(s, units.length()),
+                curves(s));
         s.close();
         return entry;
     }
@@ -32,6 +36,17 @@ final class HeightParser {
                 metres(s, "distance_sd", Range.NOT_NEGATIVE, usual.distanceSdM(), length),
                 s.number("slope_sd", Range.NOT_NEGATIVE, usual.slopeSdDegrees()),
                 metres(s, "eye_height", Range.POSITIVE, usual.eyeHeightM(), length));
+    }
+
+    private static CurveSettings curves(Section s) {
+        CurveSettings usual = CurveSettings.USUAL;
+        return new CurveSettings(
+                s.choice("weights", Options.of(HeightWeights.values(), HeightWeights::id))
+                        .orElse(usual.weights()),
+                s.choice("calibrate", Options.of(Calibration.values(), Calibration::id))
+                        .orElse(usual.calibration()),
+                s.choice("fill", Options.of(HeightFilling.values(), HeightFilling::id))
+                        .orElse(usual.filling()));
     }
 
     private static double metres(Section s, String key, Range range, double usual, Unit length) {

@@ -10,13 +10,33 @@ import quadmean.stats.LeastSquaresFit;
  * @param form the form
  * @param status what came of it
  * @param fit parameters and errors, in the unit system of the fit; null unless there is an optimum
+ * @param scatter how the scatter grows with dbh
  * @param remark what a reader should know, empty if nothing
  */
 public record CurveFit(
-        CurveForm form, FitStatus status, @Nullable LeastSquaresFit fit, String remark) {
+        CurveForm form, FitStatus status, @Nullable LeastSquaresFit fit, Scatter scatter, String remark) {
 
-    /** Akaike's criterion for small samples; infinite without an optimum, so that it never wins. */
+    /**
+     * Scatter about a curve: its standard deviation is sigma·d^power.
+     *
+     * @param power power of dbh; 0 where it is the same for all dbh
+     * @param estimated how many parameters were estimated for it: 1 or 0
+     */
+    public record Scatter(double power, int estimated) {
+        /** The same scatter for all dbh. */
+        static final Scatter EVEN = new Scatter(0, 0);
+    }
+
+    /** Akaike's criterion for small samples; infinite without an optimum. */
     public double aicc() {
-        return fit == null ? Double.POSITIVE_INFINITY : fit.aicc();
+        return fit == null ? Double.POSITIVE_INFINITY : fit.aicc(scatter.estimated());
+    }
+
+    /**
+     * Leave-one-out error in the length unit of the fit, by the linearised form: root mean square of residual over one
+     * minus leverage. Infinite without an optimum, so that it never wins.
+     */
+    public double leaveOneOutError() {
+        return fit == null ? Double.POSITIVE_INFINITY : fit.leaveOneOutError();
     }
 }

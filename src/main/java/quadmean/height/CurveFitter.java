@@ -1,14 +1,19 @@
 package quadmean.height;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import quadmean.height.CurveFit.Scatter;
 import quadmean.model.CurveForm;
+import quadmean.model.HeightWeights;
 import quadmean.stats.LeastSquares;
 import quadmean.stats.LeastSquaresFit;
 import quadmean.stats.LeastSquaresProblem;
+import quadmean.stats.Maximum;
 
-/** Fits one form to heights by least squares and judges the result. Plain numbers of one unit system. */
+/** Fits forms to one set of heights by least squares and judges the results. Plain numbers of one unit system. */
 public final class CurveFitter {
     /** A relative offset above this is no optimum; parameters agree with an exact one to about as many digits. */
     private static final double CONVERGED = 1e-6;
@@ -16,76 +21,130 @@ public final class CurveFitter {
     /** A residual sum of squares nearer than this to the limit's (relative) is the limit. */
     private static final double AT_LIMIT = 1e-9;
 
-    /** The shape is judged up to this multiple of the largest dbh. */
-    private static final double BEYOND_DATA = 1.25;
+    /** Powers of dbh that the scatter may grow with. */
+    private static final double LEAST_POWER = -1;
 
-    private CurveFitter() {}
+    private static final double MOST_POWER = 3;
+
+    private final double[] d;
+    private final double[] y;
+    private final CurveShape shape;
+    private final HeightWeights weights;
+
+    private CurveFitter(double[] d, double[] y, CurveShape shape, HeightWeights weights) {
+        this.d = d;
+        this.y = y;
+        this.shape = shape;
+        this.weights = weights;
+    }
 
     /**
-     * Fits h = bh + f(d).
+     * A fitter for one set of heights.
      *
-     * @param form the form of f
      * @param d dbh of each tree, above 0
      * @param h height of each tree, above breast height, in the length unit that goes with d
      * @param breastHeight breast height in that unit
+     * @param smallest the smallest dbh that the curve must serve; curves are judged down to it
+     * @param weights how much each tree counts
      */
-    public static CurveFit fit(CurveForm form, double[] d, double[] h, double breastHeight) {
-        CurveModel model = CurveModel.of(form);
-        if (d.length < model.parameters() + 2) {
-            return new CurveFit(
-                    form, FitStatus.TOO_FEW, null, "needs " + (model.parameters() + 2) + " heights, has " + d.length);
-        }
+    static CurveFitter of(double[] d, double[] h, double breastHeight, double smallest, HeightWeights weights) {
         double[] y = Arrays.stream(h).map(v -> v - breastHeight).toArray();
-        Optional<LeastSquaresFit> fit = solve(model, d, y);
-        if (form == CurveForm.CHAPMAN_RICHARDS) {
-            Optional<LeastSquaresFit> limit = solve(CurveModel.POWER, d, y).filter(l -> reaches(fit, l));
-            if (limit.isPresent()) {
-                return degenerate(form, limit.get());
+        return new CurveFitter(d, y, CurveShape.over(d, y, smallest), weights);
+    }
+
+    /** Fits h = bh + f(d), all trees counting alike. */
+    public static CurveFit fit(CurveForm form, double[] d, double[] h, double breastHeight) {
+        double smallest = Arrays.stream(d).min().orElse(Double.NaN);
+        return of(d, h, breastHeight, smallest, HeightWeights.EQUAL).fit(form);
+    }
+
+    /** Fits h = bh + f(d). */
+    CurveFit fit(CurveForm form) {
+        CurveModel model = CurveModel.of(form);
+        int least = model.parameters() + 2;
+        if (d.length < least) {
+            return without(form, FitStatus.TOO_FEW, "needs " + least + " heights, has " + d.length);
+        }
+        if (Arrays.stream(d).distinct().count() < model.parameters()) {
+            return without(form, FitStatus.NOT_CONVERGED, "fewer different diameters than parameters");
+        }
+        Scatter scatter = scatter(model);
+        Optional<LeastSquaresFit> fit = solve(model, scatter.power());
+        Optional<LimitCurve> limit = model.limit();
+        if (limit.isPresent() && fit.isPresent()) {
+            Optional<LeastSquaresFit> there = solve(limit.get(), scatter.power());
+            if (there.isPresent() && fit.get().rss() >= there.get().rss() * (1 - AT_LIMIT)) {
+                return degenerate(form, limit.get(), there.get().rss());
             }
         }
-        if (fit.filter(CurveFitter::isOptimum).isEmpty()) {
-            return new CurveFit(form, FitStatus.NOT_CONVERGED, null, "no start led to an optimum");
+        if (fit.isEmpty() || !isOptimum(fit.get())) {
+            return without(form, FitStatus.NOT_CONVERGED, evidence(fit));
         }
-        String fault = shapeFault(model, fit.get().parameters(), d);
+        String fault = shape.fault(model, fit.get().parameters());
         FitStatus status = fault.isEmpty() ? FitStatus.CONVERGED : FitStatus.UNREASONABLE;
-        return new CurveFit(form, status, fit.get(), fault);
+        return new CurveFit(form, status, fit.get(), scatter, fault);
+    }
+
+    private static CurveFit without(CurveForm form, FitStatus status, String remark) {
+        return new CurveFit(form, status, null, Scatter.EVEN, remark);
     }
 
     private static boolean isOptimum(LeastSquaresFit fit) {
         return fit.relativeOffset() <= CONVERGED && fit.hasFullRank();
     }
 
-    private static Optional<LeastSquaresFit> solve(CurveModel model, double[] d, double[] y) {
-        return LeastSquares.solve(new LeastSquaresProblem(model, d, y, model.starts(d, y)));
+    private static String evidence(Optional<LeastSquaresFit> fit) {
+        return fit.map(f -> String.format(
+                        Locale.ROOT,
+                        "no start led to an optimum inside the domain of the form: at the best point the relative offset is %.2g (0 at an optimum) and"
+                                + " the condition number %.2g",
+                        f.relativeOffset(),
+                        f.conditionNumber()))
+                .orElse("no start gave finite heights");
     }
 
-    /** Whether a fit does no better than the limit of its form: then its optimum lies at infinity. */
-    private static boolean reaches(Optional<LeastSquaresFit> fit, LeastSquaresFit limit) {
-        return fit.isPresent() && fit.get().rss() >= limit.rss() * (1 - AT_LIMIT);
-    }
-
-    private static CurveFit degenerate(CurveForm form, LeastSquaresFit limit) {
+    private static CurveFit degenerate(CurveForm form, LimitCurve limit, double rss) {
         String remark = String.format(
                 Locale.ROOT,
-                "no optimum: the residual sum of squares falls towards %.9g, that of the power curve, as b goes to 0 and"
-                        + " a to infinity",
-                limit.rss());
-        return new CurveFit(form, FitStatus.DEGENERATE, null, remark);
+                "no optimum: the residual sum of squares falls towards %.9g, that of %s above breast height, as the"
+                        + " asymptote goes to infinity",
+                rss,
+                limit.words());
+        return without(form, FitStatus.DEGENERATE, remark);
     }
 
-    /** What is wrong with the shape between 1/20 of the smallest and 1.25 times the largest dbh; empty if nothing. */
-    private static String shapeFault(CurveModel model, double[] p, double[] d) {
-        double low = Arrays.stream(d).min().orElseThrow() / 20;
-        double high = BEYOND_DATA * Arrays.stream(d).max().orElseThrow();
-        double before = 0;
-        for (int i = 0; i <= 200; i++) {
-            double at = low + (high - low) * i / 200;
-            double value = model.value(at, p);
-            if (!(value >= before && value < Double.POSITIVE_INFINITY)) {
-                return String.format(Locale.ROOT, "falls, or has no height, at dbh %.1f", at);
-            }
-            before = value;
+    private Optional<LeastSquaresFit> solve(CurveModel model, double power) {
+        return LeastSquares.solve(problem(model, power, model.starts(d, y)));
+    }
+
+    private LeastSquaresProblem problem(CurveModel model, double power, List<double[]> starts) {
+        LeastSquaresProblem equal = LeastSquaresProblem.ofCurve(model, d, y, starts);
+        return power == 0
+                ? equal
+                : equal.withWeights(
+                        Arrays.stream(d).map(v -> Math.pow(v, -2 * power)).toArray());
+    }
+
+    private Scatter scatter(CurveModel model) {
+        return switch (weights) {
+            case EQUAL -> Scatter.EVEN;
+            case INVERSE_DBH -> new Scatter(0.5, 0);
+            case POWER_OF_DBH -> new Scatter(estimatedPower(model).orElse(0), 1);
+        };
+    }
+
+    /** The power with the largest normal likelihood; each is tried from the optimum of equal weights. */
+    private OptionalDouble estimatedPower(CurveModel model) {
+        Optional<LeastSquaresFit> equal = solve(model, 0);
+        if (equal.isEmpty()) {
+            return OptionalDouble.empty();
         }
-        return "";
+        List<double[]> start = List.of(equal.get().parameters());
+        return OptionalDouble.of(Maximum.between(
+                LEAST_POWER,
+                MOST_POWER,
+                power -> LeastSquares.solve(problem(model, power, start))
+                        .map(LeastSquaresFit::logLikelihood)
+                        .orElse(Double.NEGATIVE_INFINITY)));
     }
 }

@@ -1,10 +1,14 @@
 package quadmean.height;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import quadmean.model.CurveForm;
 import quadmean.model.FieldHeight;
 import quadmean.model.HeightSource;
 import quadmean.model.Tree;
@@ -12,29 +16,44 @@ import quadmean.model.Tree;
 /** The curves of a stand, species by species, and the filling of heights from them. */
 public final class CurveTable {
     private final SpeciesCurve pooled;
+    private final Map<String, SpeciesCurve> byGroup;
     private final Map<String, SpeciesCurve> bySpecies;
 
-    private CurveTable(SpeciesCurve pooled, Map<String, SpeciesCurve> bySpecies) {
+    private CurveTable(SpeciesCurve pooled, Map<String, SpeciesCurve> byGroup, Map<String, SpeciesCurve> bySpecies) {
         this.pooled = pooled;
+        this.byGroup = byGroup;
         this.bySpecies = bySpecies;
     }
 
     /**
-     * Fits the curves: one for each species with enough heights, one for all together.
+     * Fits the curves: one for each species with enough heights, one for each group of species, one for all together.
      *
      * @param trees every tree; those with a field height are fitted to
      */
     public static CurveTable fit(List<Tree> trees, HeightSettings settings) {
-        SpeciesCurve pooled = CurveChoice.pooled(trees, settings);
+        return fit(trees, settings, List.of(CurveForm.values()));
+    }
+
+    static CurveTable fit(List<Tree> trees, HeightSettings settings, List<CurveForm> forms) {
+        CurveChoice choice = new CurveChoice(settings, forms);
+        SpeciesCurve pooled = choice.pooled(trees);
+        Map<String, SpeciesCurve> byGroup = new LinkedHashMap<>();
+        parted(trees, t -> settings.groupBySpecies().getOrDefault(t.species(), ""))
+                .forEach((group, members) -> {
+                    if (!group.isEmpty()) {
+                        byGroup.put(group, choice.search(group, CurveScope.GROUP, members, pooled));
+                    }
+                });
         Map<String, SpeciesCurve> bySpecies = new LinkedHashMap<>();
-        Map<String, List<Tree>> groups = new TreeMap<>();
-        for (Tree tree : trees) {
-            groups.computeIfAbsent(tree.species(), k -> new java.util.ArrayList<>())
-                    .add(tree);
-        }
-        groups.forEach(
-                (species, group) -> bySpecies.put(species, CurveChoice.forSpecies(species, group, pooled, settings)));
-        return new CurveTable(pooled, bySpecies);
+        parted(trees, Tree::species).forEach((species, members) -> {
+            SpeciesCurve lender = byGroup.getOrDefault(settings.groupBySpecies().getOrDefault(species, ""), pooled);
+            bySpecies.put(species, choice.search(species, CurveScope.SPECIES, members, lender));
+        });
+        return new CurveTable(pooled, byGroup, bySpecies);
+    }
+
+    private static Map<String, List<Tree>> parted(List<Tree> trees, Function<Tree, String> by) {
+        return trees.stream().collect(Collectors.groupingBy(by, TreeMap::new, Collectors.toList()));
     }
 
     /** The curve of all species together. */
@@ -42,29 +61,58 @@ public final class CurveTable {
         return pooled;
     }
 
+    /** The curve searches of groups in order of their names. */
+    public List<SpeciesCurve> groups() {
+        return List.copyOf(byGroup.values());
+    }
+
     /** The curve searches in order of species code. */
     public List<SpeciesCurve> species() {
         return List.copyOf(bySpecies.values());
     }
 
-    /** The curve in use for a species, null if there is none. */
-    public @Nullable HeightCurve curve(String species) {
-        SpeciesCurve found = bySpecies.get(species);
-        return found == null ? pooled.chosen() : found.chosen();
+    /** All curve searches: the pooled one, groups, species. */
+    public List<SpeciesCurve> searches() {
+        List<SpeciesCurve> all = new ArrayList<>(List.of(pooled));
+        all.addAll(byGroup.values());
+        all.addAll(bySpecies.values());
+        return all;
     }
 
-    /** The tree with its field height, or one filled from the curve of its species. */
+    /** The curve in use for a species, null if there is none. */
+    public @Nullable HeightCurve curve(String species) {
+        return search(species).chosen();
+    }
+
+    private SpeciesCurve search(String species) {
+        return bySpecies.getOrDefault(species, pooled);
+    }
+
+    /** The tree with its field height, or one filled from the curve of its species, calibrated to its plot where it can be. */
     public HeightedTree fill(Tree tree) {
         FieldHeight field = tree.height();
         if (field != null) {
             return new HeightedTree(tree, field.metres(), field.source());
         }
-        HeightCurve curve = curve(tree.species());
+        SpeciesCurve search = search(tree.species());
+        HeightCurve curve = search.chosen();
         if (curve == null) {
             return new HeightedTree(tree, Double.NaN, HeightSource.NONE);
         }
-        HeightSource source =
-                curve.species().equals(SpeciesCurve.POOLED) ? HeightSource.POOLED_CURVE : HeightSource.SPECIES_CURVE;
-        return new HeightedTree(tree, curve.heightMetres(tree.dbhCm()), source);
+        boolean isExtrapolated = curve.isExtrapolated(tree.dbhCm());
+        PlotCalibration calibration = search.used();
+        if (calibration != null && calibration.covers(tree.plot())) {
+            HeightPrediction p = calibration.predict(tree.plot(), tree.dbhCm());
+            return HeightedTree.filled(tree, p, HeightSource.CALIBRATED_CURVE, isExtrapolated);
+        }
+        return HeightedTree.filled(tree, curve.predict(tree.dbhCm()), source(curve), isExtrapolated);
+    }
+
+    private static HeightSource source(HeightCurve curve) {
+        return switch (curve.scope()) {
+            case SPECIES -> HeightSource.SPECIES_CURVE;
+            case GROUP -> HeightSource.GROUP_CURVE;
+            case POOLED -> HeightSource.POOLED_CURVE;
+        };
     }
 }

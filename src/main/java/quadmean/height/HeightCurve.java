@@ -1,6 +1,9 @@
 package quadmean.height;
 
+import java.util.Objects;
 import quadmean.model.CurveForm;
+import quadmean.stats.LeastSquaresFit;
+import quadmean.stats.StudentT;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
@@ -8,25 +11,40 @@ import quadmean.units.UnitSystem;
  * A curve in use: dbh in centimetres to height in metres. Inside it works in the unit system of its parameters, with
  * the breast height that goes with them.
  *
- * @param species species code, {@code *} for all species together
- * @param form the form
- * @param parameters its parameters, in the order of the formula
+ * @param species code of the species or group that it was fitted to, {@code *} for all species together
+ * @param scope whose heights it was fitted to
+ * @param tried the fit, with an optimum
+ * @param ratio scales heights above breast height to a species that borrows the curve
  * @param units unit system of the parameters
  * @param breastHeight breast height in the length unit of that system
  * @param heights number of heights it was fitted to
  * @param minDbhCm smallest dbh among them (cm)
  * @param maxDbhCm largest dbh among them (cm)
  */
-@SuppressWarnings("ArrayRecordComponent") // plain numbers; never compared as a record
 public record HeightCurve(
         String species,
-        CurveForm form,
-        double[] parameters,
+        CurveScope scope,
+        CurveFit tried,
+        SpeciesRatio ratio,
         UnitSystem units,
         double breastHeight,
         int heights,
         double minDbhCm,
         double maxDbhCm) {
+
+    /** The form. */
+    public CurveForm form() {
+        return tried.form();
+    }
+
+    /** The parameters, in the order of the formula. */
+    public double[] parameters() {
+        return fit().parameters();
+    }
+
+    private LeastSquaresFit fit() {
+        return Objects.requireNonNull(tried.fit(), "a curve in use has an optimum");
+    }
 
     /**
      * Height of a tree of this dbh.
@@ -36,12 +54,59 @@ public record HeightCurve(
      */
     public double heightMetres(double dbhCm) {
         double d = Unit.CENTIMETRE.convert(dbhCm, units.diameter());
-        double h = breastHeight + CurveModel.of(form).value(d, parameters);
+        double h = breastHeight + ratio.value() * CurveModel.of(form()).value(d, parameters());
         return units.length().convert(h, Unit.METRE);
+    }
+
+    /**
+     * Height of a tree of this dbh with its error. The variance of the curve is that of a linearised function of the
+     * parameters, gᵀVg, and of the ratio, taken as independent of them. Nonlinear fits of heights themselves need no
+     * correction for bias.
+     *
+     * @param dbhCm dbh (cm), above 0
+     */
+    public HeightPrediction predict(double dbhCm) {
+        double d = Unit.CENTIMETRE.convert(dbhCm, units.diameter());
+        double above = CurveModel.of(form()).value(d, parameters());
+        double curve = Math.hypot(ratio.value() * parameterSe(d), ratio.se() * above);
+        double scatter =
+                ratio.value() * fit().sigma() * Math.pow(d, tried.scatter().power());
+        return new HeightPrediction(
+                heightMetres(dbhCm),
+                units.length().convert(curve, Unit.METRE),
+                units.length().convert(scatter, Unit.METRE));
+    }
+
+    /**
+     * The curve at a dbh with its confidence and prediction bands, by Student's t on n - p degrees of freedom; pointwise,
+     * not for the whole curve at once.
+     *
+     * @param dbhCm dbh (cm), above 0
+     * @param confidence confidence level, in (0, 1)
+     */
+    public HeightBand band(double dbhCm, double confidence) {
+        HeightPrediction p = predict(dbhCm);
+        double t = StudentT.critical(confidence, fit().n() - fit().parameters().length);
+        return new HeightBand(p.metres(), t * p.curveSe(), t * p.standardError());
+    }
+
+    private double parameterSe(double d) {
+        double[] g = CurveModel.of(form()).gradient(d, parameters());
+        double sum = 0;
+        for (int a = 0; a < g.length; a++) {
+            for (int b = 0; b < g.length; b++) {
+                sum += g[a] * fit().covariance()[a][b] * g[b];
+            }
+        }
+        return Math.sqrt(sum);
     }
 
     /** Whether a dbh lies outside the range of the heights that the curve was fitted to. */
     public boolean isExtrapolated(double dbhCm) {
         return dbhCm < minDbhCm || dbhCm > maxDbhCm;
+    }
+
+    HeightCurve scaled(SpeciesRatio to) {
+        return new HeightCurve(species, scope, tried, to, units, breastHeight, heights, minDbhCm, maxDbhCm);
     }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import quadmean.model.CurveForm;
 import quadmean.model.Tree;
 
 /**
@@ -18,6 +18,9 @@ public final class HeightScreen {
 
     /** Heights are read to a decimetre at best, so no scatter is smaller than half of one (m). */
     private static final double LEAST_SCALE = 0.05;
+
+    private static final List<CurveForm> FORMS =
+            List.of(CurveForm.NASLUND, CurveForm.WYKOFF, CurveForm.CURTIS, CurveForm.POWER, CurveForm.HYPERBOLIC);
 
     private HeightScreen() {}
 
@@ -36,9 +39,7 @@ public final class HeightScreen {
      * is found.
      */
     public static List<Outlier> find(List<Tree> trees, HeightSettings settings) {
-        HeightSettings pooledOnly = new HeightSettings(
-                settings.units(), settings.breastHeight(), Map.of(), Integer.MAX_VALUE, settings.offCurve());
-        List<Outlier> found = outliers(trees, CurveTable.fit(trees, pooledOnly), settings);
+        List<Outlier> found = outliers(trees, curves(trees, settings.pooledOnly()), settings);
         Set<Tree> suspects = new HashSet<>();
         int round = 0;
         do {
@@ -46,24 +47,28 @@ public final class HeightScreen {
             List<Tree> trusted = trees.stream()
                     .map(t -> suspects.contains(t) ? t.withoutHeight() : t)
                     .toList();
-            found = outliers(trees, CurveTable.fit(trusted, settings), settings);
+            found = outliers(trees, curves(trusted, settings), settings);
             round++;
         } while (round < MAX_ROUNDS
                 && !suspects.containsAll(found.stream().map(Outlier::tree).toList()));
         return found;
     }
 
+    /** Curves of two parameters, which a wild height bends least and which hardly ever fail. */
+    static CurveTable curves(List<Tree> trees, HeightSettings settings) {
+        return CurveTable.fit(trees, settings.uncalibrated(), FORMS);
+    }
+
     private static List<Outlier> outliers(List<Tree> trees, CurveTable curves, HeightSettings settings) {
         List<Outlier> found = new ArrayList<>();
         for (SpeciesCurve species : curves.species()) {
-            HeightCurve curve = species.chosen();
-            if (curve == null) {
+            HeightCurve chosen = species.chosen();
+            if (chosen == null) {
                 continue;
             }
-            boolean pooled = curve.species().equals(SpeciesCurve.POOLED);
-            List<Tree> peers = CurveChoice.measured(trees).stream()
-                    .filter(t -> pooled || t.species().equals(species.species()))
-                    .toList();
+            // as it is: a wild height must not draw the curve to itself by the ratio of its species
+            HeightCurve curve = chosen.scaled(SpeciesRatio.NONE);
+            List<Tree> peers = peers(trees, species, curve, settings);
             double scale = Math.max(LEAST_SCALE, MAD_TO_SD * medianAbsolute(residuals(peers, curve)));
             for (Tree tree : peers) {
                 double expected = curve.heightMetres(tree.dbhCm());
@@ -74,6 +79,18 @@ public final class HeightScreen {
             }
         }
         return found;
+    }
+
+    /** The measured trees that the curve in use was fitted to. */
+    private static List<Tree> peers(List<Tree> trees, SpeciesCurve search, HeightCurve curve, HeightSettings settings) {
+        return CurveChoice.measured(trees).stream()
+                .filter(t -> switch (curve.scope()) {
+                    case SPECIES -> t.species().equals(search.species());
+                    case GROUP ->
+                        curve.species().equals(settings.groupBySpecies().get(t.species()));
+                    case POOLED -> true;
+                })
+                .toList();
     }
 
     private static double[] residuals(List<Tree> trees, HeightCurve curve) {

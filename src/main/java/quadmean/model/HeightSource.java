@@ -8,7 +8,11 @@ public enum HeightSource {
     READING("reading"),
     /** Filled from the curve of the tree's species. */
     SPECIES_CURVE("species curve"),
-    /** Filled from the curve of all species together. */
+    /** Filled from the curve of the tree's species, moved to the level of its plot by the plot's measured heights. */
+    CALIBRATED_CURVE("calibrated curve"),
+    /** Filled from the curve of the species group, scaled to the species where it has heights for that. */
+    GROUP_CURVE("group curve"),
+    /** Filled from the curve of all species together, scaled to the species where it has heights for that. */
     POOLED_CURVE("pooled curve"),
     /** No height, and no curve to fill it from. */
     NONE("none");

@@ -27,18 +27,24 @@ final class ChartSection {
         }
         html.raw("<div class=\"charts\">\n");
         for (Picture picture : charts.pictures()) {
-            html.raw("<figure id=\"" + Html.escape(picture.id()) + "\"><div role=\"img\" aria-label=\""
-                            + Html.escape(picture.altText()) + "\">")
-                    .raw(picture.svg())
-                    .raw("</div>\n")
-                    .element("figcaption", picture.title())
-                    .raw("</figure>\n");
+            html.raw(figure(picture));
         }
         html.raw("</div>\n");
         if (!result.estimate().diameters().isEmpty()) {
             html.details("Diameter classes in numbers").raw(diameters(result)).endDetails();
         }
         return html.endSection().toString();
+    }
+
+    static String figure(Picture picture) {
+        return new Html()
+                .raw("<figure id=\"" + Html.escape(picture.id()) + "\"><div role=\"img\" aria-label=\""
+                        + Html.escape(picture.altText()) + "\">")
+                .raw(picture.svg())
+                .raw("</div>\n")
+                .element("figcaption", picture.title())
+                .raw("</figure>\n")
+                .toString();
     }
 
     /** One line for each class, one column for each species, in both unit systems. */

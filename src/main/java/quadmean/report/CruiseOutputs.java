@@ -20,7 +20,7 @@ public final class CruiseOutputs {
         files.put("estimate.json", EstimateJson.of(result));
         files.put("estimates.csv", EstimatesCsv.of(result));
         files.put("trees.csv", TreesCsv.of(result));
-        files.put("curves.csv", CurvesCsv.of(result));
+        files.put("curves.csv", CurvesCsv.of(result.curves(), result.design().units()));
         files.put("diameters.csv", DiametersCsv.of(result));
         files.put("remeasure.html", RemeasurePage.of(result));
         files.put("remeasure.csv", RemeasureTable.csv(result));

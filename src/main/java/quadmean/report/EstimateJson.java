@@ -25,7 +25,11 @@ public final class EstimateJson {
 
     /** The result as a JSON document in UTF-8. What cannot be computed is null, with a reason beside it. */
     public static Content of(CruiseResult result) {
-        ObjectNode root = tree(result);
+        return content(tree(result));
+    }
+
+    /** A tree as an indented document in UTF-8. */
+    static Content content(ObjectNode root) {
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
@@ -50,7 +54,7 @@ public final class EstimateJson {
         root.put("extrapolatedTrees", Facts.extrapolated(result).size());
         root.set("extrapolated", JsonHeights.extrapolated(result));
         root.set("remeasure", JsonHeights.remeasure(result));
-        root.set("curves", JsonHeights.curves(result));
+        root.set("curves", JsonCurves.of(result.curves()));
         root.set("equations", JsonInputs.equations(result));
         root.set("diameterClasses", JsonSeries.diameters(result));
         root.set("running", JsonSeries.running(result));

@@ -1,6 +1,5 @@
 package quadmean.report;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -27,29 +26,19 @@ final class Facts {
     }
 
     /** Whether a height was filled from a curve outside the diameters that the curve was fitted to. */
-    static boolean isExtrapolated(CruiseResult result, HeightedTree t) {
-        boolean filled = t.source() == HeightSource.SPECIES_CURVE || t.source() == HeightSource.POOLED_CURVE;
-        HeightCurve curve = result.curves().curve(t.tree().species());
-        return filled && curve != null && curve.isExtrapolated(t.tree().dbhCm());
+    static boolean isExtrapolated(HeightedTree t) {
+        return t.reach() == HeightedTree.Reach.EXTRAPOLATED;
     }
 
     /** The trees whose heights are extrapolated, in tally order. */
     static List<HeightedTree> extrapolated(CruiseResult result) {
-        return result.trees().stream().filter(t -> isExtrapolated(result, t)).toList();
-    }
-
-    /** The curve searches, the pooled one first. */
-    static List<SpeciesCurve> searches(CruiseResult result) {
-        List<SpeciesCurve> all = new ArrayList<>();
-        all.add(result.curves().pooled());
-        all.addAll(result.curves().species());
-        return all;
+        return result.trees().stream().filter(Facts::isExtrapolated).toList();
     }
 
     /** Whether a fit is the curve in use for its own species. */
     static boolean isChosen(SpeciesCurve search, CurveFit tried) {
         HeightCurve chosen = search.chosen();
-        return chosen != null && chosen.species().equals(search.species()) && chosen.form() == tried.form();
+        return chosen != null && search.isOwn() && chosen.form() == tried.form();
     }
 
     /** Number of trees by where their height came from; every source has an entry. */

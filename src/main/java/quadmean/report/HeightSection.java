@@ -1,17 +1,11 @@
 package quadmean.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
-import quadmean.height.CurveFit;
-import quadmean.height.HeightCurve;
 import quadmean.height.HeightedTree;
-import quadmean.height.SpeciesCurve;
 import quadmean.model.HeightSource;
 import quadmean.report.HtmlTable.Cell;
-import quadmean.stats.LeastSquaresFit;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
@@ -28,8 +22,9 @@ final class HeightSection {
     static String markup(CruiseResult result) {
         HeightSection section = new HeightSection(result);
         Html html = new Html().section("heights-section", "Heights");
-        html.raw(section.sources()).raw(section.chosen());
-        html.printedDetails("Every curve form tried").raw(section.tried()).endDetails();
+        CurveTables curves = new CurveTables(result.curves(), section.units);
+        html.raw(section.sources()).raw(curves.chosen());
+        html.printedDetails("Every curve form tried").raw(curves.tried()).endDetails();
         section.extrapolated(html);
         return html.endSection().toString();
     }
@@ -48,89 +43,11 @@ final class HeightSection {
             case MEASURED -> "Height written in the tally";
             case READING -> "Worked out from clinometer readings";
             case SPECIES_CURVE -> "Filled from the curve of the species";
+            case CALIBRATED_CURVE -> "Filled from the curve of the species, moved to the level of the plot";
+            case GROUP_CURVE -> "Filled from the curve of the species group";
             case POOLED_CURVE -> "Filled from the curve of all species";
             case NONE -> "No height and no curve";
         };
-    }
-
-    private String chosen() {
-        HtmlTable table = HtmlTable.of(
-                "Height curves in use: d dbh (" + units.diameter().label() + "), bh breast height, heights ("
-                        + units.length().label() + ")",
-                List.of(
-                        Cell.text("Species"),
-                        Cell.number("Heights"),
-                        Cell.text("Form"),
-                        Cell.text("Parameters"),
-                        Cell.number("Fitted to dbh"),
-                        Cell.text("Why")));
-        for (SpeciesCurve search : Facts.searches(result)) {
-            HeightCurve curve = search.chosen();
-            boolean isPooled = curve != null && curve.species().equals(SpeciesCurve.POOLED);
-            table.row(List.of(
-                    Cell.text(name(search)),
-                    Cell.number(Rounding.count(search.heights())),
-                    Cell.text(
-                            curve == null
-                                    ? Rounding.UNKNOWN
-                                    : isPooled && !search.species().equals(SpeciesCurve.POOLED)
-                                            ? "as all species"
-                                            : curve.form().label() + ": "
-                                                    + curve.form().formula()),
-                    Cell.text(curve == null ? Rounding.UNKNOWN : parameters(curve.parameters())),
-                    Cell.number(curve == null ? Rounding.UNKNOWN : range(curve)),
-                    Cell.text(Wording.capital(search.reason()))));
-        }
-        return table.markup();
-    }
-
-    private String tried() {
-        HtmlTable table = HtmlTable.of(
-                "Curve forms tried: least squares, dbh (" + units.diameter().label() + "), heights ("
-                        + units.length().label() + ")",
-                List.of(
-                        Cell.text("Species"),
-                        Cell.text("Form"),
-                        Cell.text("Status"),
-                        Cell.text("Parameters (standard error)"),
-                        Cell.number("RSS (" + units.length().label() + "²)"),
-                        Cell.number("Sigma (" + units.length().label() + ")"),
-                        Cell.number("AICc"),
-                        Cell.number("n"),
-                        Cell.text("Remark")));
-        for (SpeciesCurve search : Facts.searches(result)) {
-            if (search.fits().isEmpty()) {
-                table.row(List.of(
-                        Cell.text(name(search)),
-                        Cell.text("none"),
-                        Cell.text("not tried"),
-                        Cell.text(""),
-                        Cell.number(""),
-                        Cell.number(""),
-                        Cell.number(""),
-                        Cell.number(Rounding.count(search.heights())),
-                        Cell.text(search.reason())));
-            }
-            search.fits().forEach(tried -> table.row(row(search, tried)));
-        }
-        return table.markup();
-    }
-
-    private List<Cell> row(SpeciesCurve search, CurveFit tried) {
-        LeastSquaresFit fit = tried.fit();
-        String status = tried.status().label() + (Facts.isChosen(search, tried) ? ", chosen" : "");
-        String form = tried.form().label() + " (" + tried.form().source() + ")";
-        return List.of(
-                Cell.text(name(search)),
-                Cell.text(form),
-                Cell.text(status),
-                Cell.text(fit == null ? Rounding.UNKNOWN : parameters(fit)),
-                Cell.number(fit == null ? Rounding.UNKNOWN : Rounding.constant(fit.rss())),
-                Cell.number(fit == null ? Rounding.UNKNOWN : Rounding.constant(fit.sigma())),
-                Cell.number(
-                        fit == null ? Rounding.UNKNOWN : Rounding.decimals(2).text(fit.aicc())),
-                Cell.number(Rounding.count(search.heights())),
-                Cell.text(tried.remark()));
     }
 
     private void extrapolated(Html html) {
@@ -165,33 +82,5 @@ final class HeightSection {
                                 .text(Unit.CENTIMETRE.convert(t.tree().dbhCm(), units.diameter()))),
                         Cell.number(Rounding.decimals(1).text(Unit.METRE.convert(t.heightM(), units.length()))))));
         html.details("List of extrapolated heights").raw(table.markup()).endDetails();
-    }
-
-    private String name(SpeciesCurve search) {
-        return search.species().equals(SpeciesCurve.POOLED) ? "All species" : search.species();
-    }
-
-    private String range(HeightCurve curve) {
-        Rounding one = Rounding.decimals(1);
-        return one.text(Unit.CENTIMETRE.convert(curve.minDbhCm(), units.diameter())) + " to "
-                + one.text(Unit.CENTIMETRE.convert(curve.maxDbhCm(), units.diameter())) + " "
-                + units.diameter().label();
-    }
-
-    private static String parameters(double[] values) {
-        List<String> parts = new ArrayList<>();
-        for (int i = 0; i < values.length; i++) {
-            parts.add((char) ('a' + i) + "\u00a0=\u00a0" + Rounding.constant(values[i]));
-        }
-        return String.join(", ", parts);
-    }
-
-    private static String parameters(LeastSquaresFit fit) {
-        List<String> parts = new ArrayList<>();
-        for (int i = 0; i < fit.parameters().length; i++) {
-            String error = fit.hasFullRank() ? Rounding.constant(fit.standardError(i)) : "unknown";
-            parts.add((char) ('a' + i) + "\u00a0=\u00a0" + Rounding.constant(fit.parameters()[i]) + " (" + error + ")");
-        }
-        return String.join(", ", parts);
     }
 }

@@ -72,7 +72,7 @@ final class HtmlReport {
         html.raw("<a href=\"#" + id + "\">").text(words).raw("</a> ");
     }
 
-    private static String style() throws IOException {
+    static String style() throws IOException {
         try (InputStream in = HtmlReport.class.getResourceAsStream(STYLE)) {
             if (in == null) {
                 throw new IllegalStateException(STYLE + " is not in the jar");

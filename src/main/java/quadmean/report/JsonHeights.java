@@ -5,10 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import quadmean.cruise.CruiseResult;
 import quadmean.cruise.Remeasure;
-import quadmean.height.CurveFit;
-import quadmean.height.HeightCurve;
 import quadmean.height.HeightedTree;
-import quadmean.height.SpeciesCurve;
 import quadmean.units.Unit;
 
 /** The part of {@code estimate.json} about heights. */
@@ -24,32 +21,6 @@ final class JsonHeights {
         return node;
     }
 
-    static ArrayNode curves(CruiseResult result) {
-        ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        for (SpeciesCurve search : Facts.searches(result)) {
-            ObjectNode node = list.addObject();
-            node.put("species", search.species());
-            node.put("heights", search.heights());
-            HeightCurve chosen = search.chosen();
-            if (chosen == null) {
-                node.putNull("chosen");
-            } else {
-                putCurve(node.putObject("chosen"), chosen);
-            }
-            node.put("reason", search.reason());
-            ArrayNode fits = node.putArray("fits");
-            for (CurveFit tried : search.fits()) {
-                ObjectNode fit = fits.addObject();
-                fit.put("form", tried.form().id());
-                fit.put("status", tried.status().label());
-                JsonNumbers.putFit(fit, tried.fit());
-                JsonNumbers.putText(fit, "remark", tried.remark());
-                fit.put("isChosen", Facts.isChosen(search, tried));
-            }
-        }
-        return list;
-    }
-
     /** The first trees whose heights are extrapolated; {@code trees.csv} has them all. */
     static ArrayNode extrapolated(CruiseResult result) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
@@ -62,22 +33,9 @@ final class JsonHeights {
             node.put("dbhIn", Unit.CENTIMETRE.convert(t.tree().dbhCm(), Unit.INCH));
             JsonNumbers.put(node, "heightM", t.heightM());
             JsonNumbers.put(node, "heightFt", Unit.METRE.convert(t.heightM(), Unit.FOOT));
+            JsonNumbers.put(node, "standardErrorM", t.standardErrorM());
         }
         return list;
-    }
-
-    private static void putCurve(ObjectNode node, HeightCurve curve) {
-        node.put("curveOf", curve.species());
-        node.put("form", curve.form().id());
-        node.put("formula", curve.form().formula());
-        JsonNumbers.putParameters(node.putObject("parameters"), curve.parameters());
-        node.put("units", curve.units().id());
-        node.put("breastHeight", curve.breastHeight());
-        node.put("heights", curve.heights());
-        node.put("minDbhCm", curve.minDbhCm());
-        node.put("maxDbhCm", curve.maxDbhCm());
-        node.put("minDbhIn", Unit.CENTIMETRE.convert(curve.minDbhCm(), Unit.INCH));
-        node.put("maxDbhIn", Unit.CENTIMETRE.convert(curve.maxDbhCm(), Unit.INCH));
     }
 
     /** Trees worth measuring again, most harmful first. */

@@ -48,7 +48,6 @@ final class JsonNumbers {
         }
         put(node, "rss", fit.rss());
         put(node, "sigma", fit.sigma());
-        put(node, "aicc", fit.aicc());
         put(node, "relativeOffset", fit.relativeOffset());
         put(node, "conditionNumber", fit.conditionNumber());
         node.put("n", fit.n());

@@ -137,8 +137,13 @@ final class MethodSection {
                         + " least squares, breast height " + Wording.plain(height.breastHeight()) + " " + unit
                         + ". A species with at least " + height.minHeights()
                         + " heights gets a curve of its own; of the forms"
-                        + " that converge to a sensible shape the one with the smallest AICc (Hurvich and Tsai 1989) is used,"
-                        + " unless the design asks for a form. Other species share the curve of all species.");
+                        + " that converge to a sensible shape the one with the smallest leave-one-out error is used, or a form"
+                        + " with fewer parameters whose mean squared error is greater by no more than one standard error of"
+                        + " the difference, unless the design asks for a form. Other species borrow the curve of their group,"
+                        + " else of all species, from three heights up scaled by the mean ratio of heights above breast"
+                        + " height. Curves are moved to the level of a plot only where that predicts held-out trees better"
+                        + " by more than one standard error. Curves fitted to heights themselves need no correction of bias;"
+                        + " calibrated ones are corrected as the table says.");
         item(
                 html,
                 "Heights off the curve",

@@ -18,15 +18,17 @@ final class TreesCsv {
             "height_m",
             "height_ft",
             "height_source",
-            "extrapolated");
+            "extrapolated",
+            "curve_se_m",
+            "scatter_sd_m");
 
     private TreesCsv() {}
 
     static Content of(CruiseResult result) {
-        return Csv.of(HEADER, result.trees().stream().map(t -> row(result, t)));
+        return Csv.of(HEADER, result.trees().stream().map(TreesCsv::row));
     }
 
-    private static List<String> row(CruiseResult result, HeightedTree t) {
+    private static List<String> row(HeightedTree t) {
         return List.of(
                 t.tree().file(),
                 Long.toString(t.tree().row()),
@@ -38,6 +40,8 @@ final class TreesCsv {
                 Csv.number(t.heightM()),
                 Csv.number(Unit.METRE.convert(t.heightM(), Unit.FOOT)),
                 t.source().id(),
-                Facts.isExtrapolated(result, t) ? "yes" : "no");
+                Facts.isExtrapolated(t) ? "yes" : "no",
+                Csv.number(t.curveSeM()),
+                Csv.number(t.scatterSdM()));
     }
 }

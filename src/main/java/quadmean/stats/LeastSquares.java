@@ -1,33 +1,36 @@
 package quadmean.stats;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.exception.MathIllegalArgumentException;
-import org.apache.commons.math3.exception.MathIllegalStateException;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.QRDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.linear.SingularValueDecomposition;
-import org.apache.commons.math3.util.Pair;
 
 /**
- * Nonlinear least squares: Levenberg-Marquardt from each start, then Gauss-Newton steps by QR until they bring nothing
- * more. Bates &amp; Watts 1988 (from memory) for the convergence measure.
+ * Nonlinear least squares: damped steps after Levenberg and Marquardt from each start, each parameter measured by its
+ * own derivatives, then undamped steps until they bring nothing more. Nielsen 1999 for the damping, Bates &amp; Watts
+ * 1988 for the convergence measure (both from memory).
  */
 public final class LeastSquares {
     private static final int MAX_STEPS = 2_000;
+
+    /** A search that gains less than the share {@link #STANDSTILL} of the sum of squares over so many steps is over. */
+    private static final int PATIENCE = 20;
+
+    private static final double STANDSTILL = 1e-7;
     private static final int MAX_POLISH = 50;
     private static final double SINGULAR = 1e-14;
 
-    /** Residuals below this share of the responses count as that much, so that exact data have an optimum too. */
-    private static final double NEGLIGIBLE = 1e-6;
+    /** Damping of the first step; where no start led to an optimum, all start again with shorter steps. */
+    private static final double[] FIRST_DAMPING = {1e-3, 1, 1e3};
 
-    /** Stands for a value that does not exist, so that the descent turns back. */
-    private static final double OUT_OF_DOMAIN = 1e150;
+    private static final double MOST_DAMPING = 1e25;
+    private static final double LEAST_GAIN = 1e-4;
+
+    /** At an offset below this what is left in the tangent plane is rounding of the parameters. */
+    private static final double AT_OPTIMUM = 1e-6;
 
     private LeastSquares() {}
 
@@ -39,161 +42,120 @@ public final class LeastSquares {
      *     covariance is NaN and the condition number infinite or above 1e14.
      */
     public static Optional<LeastSquaresFit> solve(LeastSquaresProblem problem) {
-        return problem.starts().stream()
-                .map(start -> descend(problem, start))
-                .map(p -> polish(problem, p))
-                .flatMap(p -> evaluate(problem, p).stream())
-                .min((a, b) -> Double.compare(a.rss(), b.rss()));
-    }
-
-    /** The best point seen on the way down; also where the optimizer gave up, for that is evidence too. */
-    private static double[] descend(LeastSquaresProblem problem, double[] start) {
-        Best best = new Best(problem, start);
-        LeastSquaresBuilder builder = new LeastSquaresBuilder()
-                .start(start)
-                .target(problem.y())
-                .model(p -> new Pair<>(values(problem, best.seen(p.toArray())), jacobian(problem, p.toArray())))
-                .maxEvaluations(MAX_STEPS)
-                .maxIterations(MAX_STEPS);
-        LevenbergMarquardtOptimizer optimizer = new LevenbergMarquardtOptimizer()
-                .withCostRelativeTolerance(1e-14)
-                .withParameterRelativeTolerance(1e-14)
-                .withOrthoTolerance(1e-14);
-        try {
-            optimizer.optimize(builder.build());
-        } catch (MathIllegalStateException | MathIllegalArgumentException outOfReach) {
-            // no convergence from this start: the caller sees it in the relative offset
-            return best.point;
-        }
-        return best.point;
-    }
-
-    private static final class Best {
-        private final LeastSquaresProblem problem;
-        private double[] point;
-        private double rss;
-
-        Best(LeastSquaresProblem problem, double[] start) {
-            this.problem = problem;
-            this.point = start;
-            this.rss = rss(problem, start);
-        }
-
-        double[] seen(double[] p) {
-            double now = rss(problem, p);
-            if (now < rss && Double.isFinite(jacobian(problem, p).getFrobeniusNorm())) {
-                point = p.clone();
-                rss = now;
+        List<Tangent> starts = problem.starts().stream()
+                .flatMap(start -> Tangent.at(problem, start).stream())
+                .toList();
+        List<Tangent> ends = new ArrayList<>(starts);
+        for (double damping : FIRST_DAMPING) {
+            starts.forEach(start -> ends.add(polish(problem, descend(problem, start, damping))));
+            if (ends.stream().anyMatch(LeastSquares::isOptimum)) {
+                break;
             }
-            return p;
+        }
+        return ends.stream().min((a, b) -> Double.compare(a.rss(), b.rss())).map(best -> evaluate(problem, best));
+    }
+
+    private static boolean isOptimum(Tangent at) {
+        return at.offset() < AT_OPTIMUM && singularValues(at).getInverseConditionNumber() > SINGULAR;
+    }
+
+    private static SingularValueDecomposition singularValues(Tangent at) {
+        return new SingularValueDecomposition(
+                new Array2DRowRealMatrix(at.turned().triangle(), false));
+    }
+
+    private static Tangent descend(LeastSquaresProblem problem, Tangent start, double firstDamping) {
+        Tangent at = start;
+        double[] widest = start.scale().clone();
+        double damping = firstDamping;
+        double growth = 2;
+        double lately = start.rss();
+        for (int i = 0; i < MAX_STEPS && damping < MOST_DAMPING; i++) {
+            if (i % PATIENCE == PATIENCE - 1) {
+                if (at.rss() >= lately * (1 - STANDSTILL)) {
+                    return at;
+                }
+                lately = at.rss();
+            }
+            double[] step = at.step(damping, widest);
+            double[] next = at.moved(step);
+            if (Arrays.equals(next, at.parameters())) {
+                return at;
+            }
+            double gain = (at.rss() - Tangent.rss(problem, next)) / at.promised(step);
+            Optional<Tangent> there = gain > LEAST_GAIN ? Tangent.at(problem, next) : Optional.empty();
+            if (there.isPresent()) {
+                at = there.get();
+                widen(widest, at.scale());
+                damping *= Math.max(1.0 / 3, 1 - Math.pow(2 * gain - 1, 3));
+                growth = 2;
+            } else {
+                damping *= growth;
+                growth *= 2;
+            }
+        }
+        return at;
+    }
+
+    private static void widen(double[] widest, double[] scale) {
+        for (int k = 0; k < widest.length; k++) {
+            widest[k] = Math.max(widest[k], scale[k]);
         }
     }
 
-    private static double[] polish(LeastSquaresProblem problem, double[] start) {
-        double[] best = start;
-        double bestOffset = offset(problem, best);
+    /** Undamped steps, as long as they bring the optimum nearer. */
+    private static Tangent polish(LeastSquaresProblem problem, Tangent start) {
+        Tangent best = start;
         for (int i = 0; i < MAX_POLISH; i++) {
-            double[] step = gaussNewtonStep(problem, best);
-            if (step.length == 0) {
+            double offset = best.offset();
+            double most = best.rss() * (1 + 1e-9);
+            Optional<Tangent> next =
+                    Tangent.at(problem, best.moved(best.step())).filter(t -> t.offset() < offset && t.rss() <= most);
+            if (next.isEmpty()) {
                 return best;
             }
-            double[] next = new ArrayRealVector(best, false)
-                    .add(new ArrayRealVector(step, false))
-                    .toArray();
-            double nextOffset = offset(problem, next);
-            boolean better = nextOffset < bestOffset && rss(problem, next) <= rss(problem, best) * (1 + 1e-12);
-            if (!better) {
-                return best;
-            }
-            best = next;
-            bestOffset = nextOffset;
+            best = next.get();
         }
         return best;
     }
 
-    /** The Gauss-Newton step, or an empty array where the Jacobian has not full rank. */
-    private static double[] gaussNewtonStep(LeastSquaresProblem problem, double[] p) {
-        RealMatrix j = jacobian(problem, p);
-        double[] scale = scaleColumns(j);
-        QRDecomposition qr = new QRDecomposition(j, SINGULAR);
-        if (!qr.getSolver().isNonSingular()) {
-            return new double[0];
-        }
-        double[] step = qr.getSolver().solve(residuals(problem, p)).toArray();
-        for (int k = 0; k < step.length; k++) {
-            step[k] /= scale[k];
-        }
-        return step;
-    }
-
-    private static double offset(LeastSquaresProblem problem, double[] p) {
-        RealMatrix j = jacobian(problem, p);
-        scaleColumns(j);
-        RealVector r = residuals(problem, p);
-        RealVector rotated = new QRDecomposition(j).getQT().operate(r);
-        int n = r.getDimension();
-        double tangent = rotated.getSubVector(0, p.length).getNorm() / Math.sqrt(p.length);
-        double normal = rotated.getSubVector(p.length, n - p.length).getNorm() / Math.sqrt(n - p.length);
-        double floor = NEGLIGIBLE * new ArrayRealVector(problem.y(), false).getNorm() / Math.sqrt(n);
-        double scale = Math.max(normal, floor);
-        return scale == 0 ? 0 : tangent / scale;
-    }
-
-    private static Optional<LeastSquaresFit> evaluate(LeastSquaresProblem problem, double[] p) {
-        double rss = rss(problem, p);
-        RealMatrix j = jacobian(problem, p);
-        if (!Double.isFinite(rss) || !Double.isFinite(j.getFrobeniusNorm())) {
-            return Optional.empty();
-        }
-        double[] scale = scaleColumns(j);
-        SingularValueDecomposition svd = new SingularValueDecomposition(j);
+    private static LeastSquaresFit evaluate(LeastSquaresProblem problem, Tangent at) {
+        int n = problem.y().length;
+        int p = at.parameters().length;
+        double rss = at.offset() < AT_OPTIMUM ? at.normalRss() : at.rss();
+        SingularValueDecomposition svd = singularValues(at);
         double inverseCondition = svd.getInverseConditionNumber();
-        int n = problem.x().length;
-        double variance = inverseCondition > SINGULAR ? rss / (n - p.length) : Double.NaN;
+        double variance = inverseCondition > SINGULAR ? rss / (n - p) : Double.NaN;
         RealMatrix inverse = svd.getCovariance(0);
-        double[][] covariance = new double[p.length][p.length];
-        for (int a = 0; a < p.length; a++) {
-            for (int b = 0; b < p.length; b++) {
-                covariance[a][b] = inverse.getEntry(a, b) / (scale[a] * scale[b]) * variance;
+        double[][] covariance = new double[p][p];
+        for (int a = 0; a < p; a++) {
+            for (int b = 0; b < p; b++) {
+                covariance[a][b] = inverse.getEntry(a, b) / (at.scale()[a] * at.scale()[b]) * variance;
             }
         }
-        return Optional.of(new LeastSquaresFit(p, covariance, rss, n, offset(problem, p), 1 / inverseCondition));
+        double logWeights = Arrays.stream(problem.weights()).map(Math::log).sum();
+        return new LeastSquaresFit(
+                at.parameters(),
+                covariance,
+                rss,
+                n,
+                at.offset(),
+                1 / inverseCondition,
+                logWeights,
+                deletedResiduals(problem, at));
     }
 
-    /** Scales the columns to length one, in place, and returns the lengths that they had. */
-    private static double[] scaleColumns(RealMatrix j) {
-        double[] scale = new double[j.getColumnDimension()];
-        for (int k = 0; k < scale.length; k++) {
-            double norm = j.getColumnVector(k).getNorm();
-            scale[k] = norm > 0 && Double.isFinite(norm) ? norm : 1;
-            j.setColumnVector(k, j.getColumnVector(k).mapDivide(scale[k]));
+    private static double[] deletedResiduals(LeastSquaresProblem problem, Tangent at) {
+        double[] deleted = new double[problem.y().length];
+        for (int i = 0; i < deleted.length; i++) {
+            double root = Math.sqrt(problem.weights()[i]);
+            double[] row = problem.model().gradient(problem.x()[i], at.parameters());
+            for (int k = 0; k < row.length; k++) {
+                row[k] *= root / at.scale()[k];
+            }
+            double residual = problem.model().residual(problem.x()[i], problem.y()[i], at.parameters());
+            deleted[i] = residual / (1 - at.turned().leverage(row));
         }
-        return scale;
-    }
-
-    private static RealVector values(LeastSquaresProblem problem, double[] p) {
-        return new ArrayRealVector(
-                Arrays.stream(problem.x())
-                        .map(x -> problem.model().value(x, p))
-                        .map(v -> Double.isFinite(v) ? v : OUT_OF_DOMAIN)
-                        .toArray(),
-                false);
-    }
-
-    private static RealVector residuals(LeastSquaresProblem problem, double[] p) {
-        return new ArrayRealVector(problem.y(), false).subtract(values(problem, p));
-    }
-
-    private static double rss(LeastSquaresProblem problem, double[] p) {
-        RealVector r = residuals(problem, p);
-        return r.dotProduct(r);
-    }
-
-    private static RealMatrix jacobian(LeastSquaresProblem problem, double[] p) {
-        double[][] rows = new double[problem.x().length][];
-        for (int i = 0; i < rows.length; i++) {
-            rows[i] = problem.model().gradient(problem.x()[i], p);
-        }
-        return new Array2DRowRealMatrix(rows, false);
+        return deleted;
     }
 }

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
-import java.util.Map;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -20,11 +19,6 @@ import quadmean.support.Tolerance;
 
 /** What holds for fits of any heights. Seeds are fixed and stand in the failure. */
 class CurveFitterPropertiesTest {
-    private static final Map<CurveForm, double[]> TRUTH = Map.of(
-            CurveForm.NASLUND, new double[] {1.8, 0.175},
-            CurveForm.WYKOFF, new double[] {3.45, -9.5},
-            CurveForm.CHAPMAN_RICHARDS, new double[] {28, 0.05, 1.2});
-
     static Stream<Arguments> formsAndSeeds() {
         return Arrays.stream(CurveForm.values())
                 .flatMap(form -> LongStream.rangeClosed(1, 5).mapToObj(seed -> Arguments.of(form, seed)));
@@ -33,17 +27,18 @@ class CurveFitterPropertiesTest {
     @ParameterizedTest
     @MethodSource("formsAndSeeds")
     void pointsOfACurveReturnItsParameters(CurveForm form, long seed) {
-        LeastSquaresFit fit = fit(form, Heights.generated(form, TRUTH.get(form), 1.3, 40, 0, seed));
-        Tolerance.relative("exact data", 1e-8).check(TRUTH.get(form), fit.parameters(), form + ", seed " + seed);
+        LeastSquaresFit fit = fit(form, Heights.generated(form, CurveModelTest.example(form), 1.3, 40, 0, seed));
+        Tolerance.relative("exact data", 1e-8)
+                .check(CurveModelTest.example(form), fit.parameters(), form + ", seed " + seed);
     }
 
     /** With errors of 1 m and 300 trees each estimate lies within four of its standard errors of the truth. */
     @ParameterizedTest
     @MethodSource("formsAndSeeds")
     void scatteredHeightsReturnParametersWithinTheirErrors(CurveForm form, long seed) {
-        LeastSquaresFit fit = fit(form, Heights.generated(form, TRUTH.get(form), 1.3, 300, 1, seed));
+        LeastSquaresFit fit = fit(form, Heights.generated(form, CurveModelTest.example(form), 1.3, 300, 1, seed));
         for (int k = 0; k < fit.parameters().length; k++) {
-            double off = (fit.parameters()[k] - TRUTH.get(form)[k]) / fit.standardError(k);
+            double off = (fit.parameters()[k] - CurveModelTest.example(form)[k]) / fit.standardError(k);
             assertTrue(Math.abs(off) < 4, form + ", seed " + seed + ", parameter " + k + ": " + off);
         }
         // chi-square with about 298 degrees of freedom: four standard deviations are 16 % of sigma
@@ -53,7 +48,7 @@ class CurveFitterPropertiesTest {
     @ParameterizedTest
     @MethodSource("formsAndSeeds")
     void orderOfTheTreesDoesNotShow(CurveForm form, long seed) {
-        Heights.Sample sample = Heights.generated(form, TRUTH.get(form), 1.3, 60, 1, seed);
+        Heights.Sample sample = Heights.generated(form, CurveModelTest.example(form), 1.3, 60, 1, seed);
         Heights.Sample turned = new Heights.Sample(reversed(sample.d()), reversed(sample.h()));
         double[] p = fit(form, sample).parameters();
         Tolerance.FIT.check(p, fit(form, turned).parameters(), form + ", seed " + seed);
@@ -62,8 +57,8 @@ class CurveFitterPropertiesTest {
     @ParameterizedTest
     @EnumSource(CurveForm.class)
     void aFormNeedsTwoTreesMoreThanParameters(CurveForm form) {
-        int least = TRUTH.get(form).length + 2;
-        Heights.Sample few = Heights.generated(form, TRUTH.get(form), 1.3, least - 1, 0.5, 9);
+        int least = CurveModelTest.example(form).length + 2;
+        Heights.Sample few = Heights.generated(form, CurveModelTest.example(form), 1.3, least - 1, 0.5, 9);
         CurveFit fit = CurveFitter.fit(form, few.d(), few.h(), 1.3);
         assertEquals(FitStatus.TOO_FEW, fit.status());
         assertNull(fit.fit());
@@ -73,8 +68,8 @@ class CurveFitterPropertiesTest {
     @ParameterizedTest
     @EnumSource(CurveForm.class)
     void withJustEnoughTreesTheFormIsTried(CurveForm form) {
-        int least = TRUTH.get(form).length + 2;
-        LeastSquaresFit fit = fit(form, Heights.generated(form, TRUTH.get(form), 1.3, least, 0.001, 9));
+        int least = CurveModelTest.example(form).length + 2;
+        LeastSquaresFit fit = fit(form, Heights.generated(form, CurveModelTest.example(form), 1.3, least, 0.001, 9));
         assertEquals(least, fit.n());
     }
 
@@ -114,7 +109,11 @@ class CurveFitterPropertiesTest {
         CurveFit fit = CurveFitter.fit(CurveForm.WYKOFF, d, h, 1.3);
         assertEquals(FitStatus.UNREASONABLE, fit.status());
         assertNotNull(fit.fit());
-        assertTrue(fit.remark().startsWith("falls, or has no height, at dbh "), fit.remark());
+        // a falling Wykoff curve shoots up towards dbh -1: seen first from below
+        assertTrue(fit.remark().startsWith("explodes: more than twice the tallest tree at dbh "), fit.remark());
+        CurveFit falling =
+                CurveFitter.fit(CurveForm.POWER, new double[] {10, 11, 12, 13}, new double[] {9, 8.8, 8.9, 8.7}, 1.3);
+        assertTrue(falling.remark().startsWith("falls at dbh 0.5"), falling.remark());
     }
 
     private static double[] reversed(double[] values) {

@@ -34,7 +34,7 @@ class HeightScreenTest {
         List<Outlier> found = HeightScreen.find(trees, Heights.METRIC);
         assertEquals(List.of(planted), found.stream().map(Outlier::tree).toList(), "seed " + seed);
         // the true curve at 57.5 cm; 60 trees with errors of 1 m leave the fitted one within 1 m of it
-        double truth = 1.3 + CurveModel.NASLUND.value(57.5, TRUTH);
+        double truth = 1.3 + RationalCurve.NASLUND.value(57.5, TRUTH);
         assertEquals(truth, found.get(0).expectedM(), 1, "seed " + seed);
         assertTrue(found.get(0).deviations() > 10, "seed " + seed);
     }
@@ -60,7 +60,7 @@ class HeightScreenTest {
     @ValueSource(ints = {40, 41})
     void deviationsAreRobustStandardDeviations(int others) {
         List<Tree> trees = clean("DF", others, 21);
-        HeightCurve curve = CurveTable.fit(trees, Heights.METRIC).curve("DF");
+        HeightCurve curve = HeightScreen.curves(trees, Heights.METRIC).curve("DF");
         assertNotNull(curve);
         Tree planted = Heights.tree("DF", 61, 57.5, 3.4);
         trees.add(planted);
@@ -80,7 +80,7 @@ class HeightScreenTest {
         List<Tree> trees = clean("DF", 40, 11);
         Tree planted = Heights.tree("PP", 50, 40, 2.5);
         trees.add(planted);
-        trees.add(Heights.tree("PP", 51, 30, 1.3 + CurveModel.NASLUND.value(30, TRUTH)));
+        trees.add(Heights.tree("PP", 51, 30, 1.3 + RationalCurve.NASLUND.value(30, TRUTH)));
         List<Outlier> found = HeightScreen.find(trees, Heights.METRIC);
         assertEquals(List.of(planted), found.stream().map(Outlier::tree).toList());
     }

@@ -50,6 +50,14 @@ final class Heights {
                 rows.stream().mapToDouble(r -> number(r, "height_m")).toArray());
     }
 
+    /** redoak.csv, in inches and feet. */
+    static Sample redOaks() {
+        var rows = ReferenceFiles.csv("redoak.csv");
+        return new Sample(
+                rows.stream().mapToDouble(r -> number(r, "dbh_in")).toArray(),
+                rows.stream().mapToDouble(r -> number(r, "height_ft")).toArray());
+    }
+
     /** Points of a curve at diameters drawn between 5 and 60, with normal errors of this standard deviation. */
     static Sample generated(CurveForm form, double[] parameters, double breastHeight, int n, double sd, long seed) {
         Random random = new Random(seed);

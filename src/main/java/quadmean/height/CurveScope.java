@@ -1,0 +1,9 @@
+package quadmean.height;
+
+/** Whose heights a curve was fitted to. */
+public enum CurveScope {
+    SPECIES,
+    GROUP,
+    /** All species together. */
+    POOLED
+}

@@ -1,0 +1,78 @@
+package quadmean.report;
+
+import java.nio.charset.StandardCharsets;
+import quadmean.chart.ChartSet;
+import quadmean.chart.Picture;
+import quadmean.chart.Wording;
+import quadmean.cruise.CurvesRun;
+import quadmean.design.Design;
+
+/** Height curves on one page that needs nothing else: what is used, plots, every form tried. */
+final class CurvesPage {
+    private CurvesPage() {}
+
+    static Content of(CurvesRun.Result result, ChartSet charts) {
+        return out -> out.write(page(result, charts, HtmlReport.style()).getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String page(CurvesRun.Result result, ChartSet charts, String style) {
+        Design design = result.design();
+        Html html = new Html().raw("""
+                <!DOCTYPE html>
+                <html lang="en">
+                <head>
+                <meta charset="utf-8">
+                <meta name="viewport" content="width=device-width, initial-scale=1">
+                <meta name="color-scheme" content="light dark">
+                """);
+        html.element("title", "Height curves: " + design.name());
+        html.raw("<style>\n").raw(style).raw("</style>\n</head>\n<body>\n");
+        html.raw("<div class=\"tape\" aria-hidden=\"true\"></div>\n<main>\n<header class=\"head\">\n");
+        html.element("p", "kind", "Height-diameter curves");
+        html.element("h1", design.name());
+        long heights = result.trees().stream().filter(t -> t.height() != null).count();
+        html.element(
+                "p",
+                "where",
+                Headline.count(heights, "height") + " of "
+                        + Headline.count(result.trees().size(), "tree"));
+        html.raw("</header>\n");
+        CurveTables tables = new CurveTables(result.curves(), design.units());
+        html.section("used", "Curves in use").raw(tables.chosen()).endSection();
+        pictures(html, result, charts);
+        html.section("tried", "Every form tried").raw(tables.tried());
+        rule(html, design);
+        return html.endSection().raw("</main>\n</body>\n</html>\n").toString();
+    }
+
+    private static void pictures(Html html, CurvesRun.Result result, ChartSet charts) {
+        html.section("plots", "Plots");
+        if (!charts.missing().isEmpty()) {
+            html.element("p", "warn", charts.missing());
+        } else if (charts.pictures().isEmpty()) {
+            html.element("p", "There is no curve to draw.");
+        }
+        html.element(
+                "p",
+                "Bands are pointwise at " + Wording.confidence(result.design().confidence())
+                        + ": the inner says where the curve lies, the outer where a tree lies. Curves end where they are"
+                        + " no longer judged, a quarter beyond the largest tree with a height.");
+        html.raw("<div class=\"charts\">\n");
+        for (Picture picture : charts.pictures()) {
+            html.raw(ChartSection.figure(picture));
+        }
+        html.raw("</div>\n").endSection();
+    }
+
+    private static void rule(Html html, Design design) {
+        html.element(
+                "p",
+                "Leave-one-out errors are linearised: the residual of each tree over one minus its leverage. The form with"
+                        + " the smallest is used, or one with fewer parameters whose mean squared error is greater by no"
+                        + " more than one standard error of the difference. Forms that did not converge, whose best"
+                        + " parameters lie at infinity, or that fall, explode or go below breast height near the data are"
+                        + " never used. Weights: "
+                        + design.height().curves().weights().id() + ". Residuals say more"
+                        + " than any of these numbers: look at the plots.");
+    }
+}
