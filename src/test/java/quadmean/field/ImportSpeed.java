@@ -16,7 +16,7 @@ import quadmean.support.SmallDesign;
  * rows as memory is meant to hold.
  */
 public final class ImportSpeed {
-    private static final int GATHERED = 1_000_000;
+    private static final int GATHERED = 200_000;
 
     private ImportSpeed() {}
 
