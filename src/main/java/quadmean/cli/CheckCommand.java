@@ -1,11 +1,19 @@
 package quadmean.cli;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import quadmean.cruise.Cruise;
 import quadmean.design.Design;
+import quadmean.field.DesignDraft;
 import quadmean.model.Tally;
 import quadmean.report.ProblemsCsv;
 
@@ -17,9 +25,62 @@ import quadmean.report.ProblemsCsv;
             "",
             "Writes problems.csv. Example:",
             "  quadmean check designs/demo.toml",
+            "  quadmean check --init datasets/demo-tally.csv --out new.toml",
             "What happens to a row that breaks a rule is set under [policy] in the design: refuse, drop or keep."
         })
 final class CheckCommand extends DesignCommand {
+    @Option(
+            names = "--init",
+            description = "DESIGN is a tally that has no design yet, CSV or .xlsx: draft one from its header and first"
+                    + " rows, beside it or in the file that --out names. What only you know is marked FILL IN.")
+    private boolean isTally;
+
+    @Override
+    Optional<ExitCode> insteadOfDesign(Path file, @Nullable Path out) throws IOException {
+        return isTally ? Optional.of(draft(file, out)) : Optional.empty();
+    }
+
+    private ExitCode draft(Path tally, @Nullable Path out) throws IOException {
+        String name = String.valueOf(tally.getFileName());
+        int dot = name.lastIndexOf('.');
+        Path target = out != null ? out : tally.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ".toml");
+        DesignDraft draft = DesignDraft.of(tally, pathFrom(target, tally));
+        ProblemPrinter.print(draft.text().isEmpty() ? err() : out(), draft.problems());
+        if (draft.text().isEmpty()) {
+            err().println("Refused. Nothing was drafted.");
+            return ExitCode.REFUSED;
+        }
+        write(target, draft.text());
+        out().println("Draft: " + target);
+        draft.gaps().forEach(line -> out().println("  " + line));
+        out().println("Next: fill in the " + draft.gaps().size() + " marked lines, then quadmean check " + target);
+        return ExitCode.DONE;
+    }
+
+    /** The tally as seen from the design's folder, with slashes. */
+    private static String pathFrom(Path design, Path tally) {
+        Path folder = design.toAbsolutePath().normalize().getParent();
+        Path absolute = tally.toAbsolutePath().normalize();
+        try {
+            return (folder == null ? absolute : folder.relativize(absolute))
+                    .toString()
+                    .replace('\\', '/');
+        } catch (IllegalArgumentException otherDrive) {
+            return absolute.toString();
+        }
+    }
+
+    private static void write(Path target, String text) {
+        try {
+            Files.writeString(target, text, StandardOpenOption.CREATE_NEW);
+        } catch (FileAlreadyExistsException e) {
+            throw new CommandException(
+                    ExitCode.USAGE, target + " is there already and stays as it is; name another file with --out");
+        } catch (IOException e) {
+            throw new CommandException(ExitCode.CANNOT_WRITE, "the draft cannot be written: " + FileTrouble.explain(e));
+        }
+    }
+
     @Override
     ExitCode run(Design design) throws IOException {
         TallyNeeded.check(design, "check");

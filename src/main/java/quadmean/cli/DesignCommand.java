@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -58,10 +59,21 @@ abstract class DesignCommand implements Callable<Integer> {
                     ExitCode.USAGE, what + designFile + "; designs/README.md tells how to write one");
         }
         try {
-            return work().code();
+            Optional<ExitCode> done = insteadOfDesign(designFile, out);
+            return (done.isPresent() ? done.get() : work()).code();
         } catch (IOException e) {
             throw new CommandException(ExitCode.USAGE, "a file cannot be read: " + FileTrouble.explain(e));
         }
+    }
+
+    /**
+     * What a command does with the file where it is no design.
+     *
+     * @param out what {@code --out} says
+     * @return empty if the file is a design
+     */
+    Optional<ExitCode> insteadOfDesign(Path file, @Nullable Path out) throws IOException {
+        return Optional.empty();
     }
 
     private ExitCode work() throws IOException {

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ final class CsvRows {
             return;
         }
         String notText = "the file is not text in " + charset.get();
-        try (BufferedReader reader = open(charset.get())) {
+        try (BufferedReader reader = open(declared.path(), charset.get())) {
             Optional<TallyFile> file = CsvFormat.settle(declared, TextSample.take(reader), problems);
             if (file.isPresent()) {
                 read(file.get(), new QuoteWatch(reader, file.get().separator()), rows);
@@ -58,9 +59,9 @@ final class CsvRows {
     }
 
     /** Opens the file behind its byte order mark; letters that are none of the character set end the reading. */
-    private BufferedReader open(Charset charset) throws IOException {
+    static BufferedReader open(Path file, Charset charset) throws IOException {
         BufferedReader reader =
-                new BufferedReader(new InputStreamReader(Files.newInputStream(declared.path()), charset.newDecoder()));
+                new BufferedReader(new InputStreamReader(Files.newInputStream(file), charset.newDecoder()));
         try {
             reader.mark(1);
             if (reader.read() != '\uFEFF') {

@@ -36,7 +36,7 @@ final class PlotList {
         }
         String only = design.strata().get(0).stratum().code();
         TallyFile file = new TallyFile(path, path.getFileName().toString(), TallyFormat.OPEN, columns);
-        new CsvRows(file, new FileProblems(design, file.name(), problems))
+        new CsvRows(file, new FileProblems(design::policy, file.name(), problems))
                 .forEach(row -> plots.put(row.text(ColumnRole.PLOT), strata ? row.text(ColumnRole.STRATUM) : only));
         plots.remove("");
         return plots;

@@ -2,7 +2,6 @@ package quadmean.field;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +15,8 @@ final class PlotUnderway {
     private final String id;
     private final String stratum;
     private final List<Tree> trees = new ArrayList<>();
-    private final Map<String, Map<List<String>, Row>> rowsByNumber = new HashMap<>();
+    private final Map<String, Row> firstByNumber = new HashMap<>();
+    private final Map<String, Map<List<String>, Row>> repeated = new HashMap<>();
     private @Nullable Row emptyRow;
     private @Nullable Row ownRow;
 
@@ -70,21 +70,20 @@ final class PlotUnderway {
         if (number.isEmpty()) {
             return;
         }
-        Map<List<String>, Row> before = rowsByNumber.computeIfAbsent(number, k -> new LinkedHashMap<>());
-        if (!before.isEmpty()) {
-            Row copy = before.get(row.fields());
-            String tree = id + "-" + number;
-            if (copy != null) {
-                problems.add(Rule.ROW_REPEATED, ColumnRole.TREE, tree + " is an exact copy of " + place(copy, row));
-            } else {
-                Row first = before.values().iterator().next();
-                problems.add(
-                        Rule.TREE_REPEATED,
-                        ColumnRole.TREE,
-                        tree + " stands on " + place(first, row) + " as another tree");
-            }
+        Row first = firstByNumber.putIfAbsent(number, row);
+        if (first == null) {
+            return;
         }
-        before.putIfAbsent(row.fields(), row);
+        Map<List<String>, Row> before =
+                repeated.computeIfAbsent(number, k -> new HashMap<>(Map.of(first.fields(), first)));
+        Row copy = before.putIfAbsent(row.fields(), row);
+        String tree = id + "-" + number;
+        if (copy != null) {
+            problems.add(Rule.ROW_REPEATED, ColumnRole.TREE, tree + " is an exact copy of " + place(copy, row));
+        } else {
+            String detail = tree + " stands on " + place(first, row) + " as another tree";
+            problems.add(Rule.TREE_REPEATED, ColumnRole.TREE, detail);
+        }
     }
 
     private static String place(Row row, Row seenFrom) {

@@ -58,13 +58,23 @@ record Row(
     }
 
     boolean isOneLine() {
-        return brokenRoles().isEmpty();
+        for (int at : position.values()) {
+            String text = at < fields.size() ? fields.get(at) : "";
+            if (text.indexOf('\n') >= 0 || text.indexOf('\r') >= 0) {
+                return brokenRoles().isEmpty();
+            }
+        }
+        return true;
     }
 
     /** Whether the row notes a plot and nothing on it. */
     boolean isEmptyPlot() {
+        for (ColumnRole role : MEASURED) {
+            if (!text(role).isEmpty()) {
+                return false;
+            }
+        }
         String count = text(ColumnRole.COUNT);
-        return (count.isEmpty() || count.equals("0"))
-                && MEASURED.stream().allMatch(role -> text(role).isEmpty());
+        return count.isEmpty() || count.equals("0");
     }
 }

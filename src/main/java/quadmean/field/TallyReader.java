@@ -38,7 +38,7 @@ public final class TallyReader {
         TallyReader reader = new TallyReader(design, PlotList.read(design, ofPlotList::add));
         ofPlotList.forEach(reader.builder::problem);
         for (TallyFile file : design.tallies()) {
-            FileProblems problems = new FileProblems(design, file.name(), reader.builder::problem);
+            FileProblems problems = new FileProblems(design::policy, file.name(), reader.builder::problem);
             ClassNote classes = new ClassNote(problems);
             TallyRows.forEach(file, problems, row -> {
                 reader.row(row);

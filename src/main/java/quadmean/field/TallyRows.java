@@ -19,10 +19,6 @@ final class TallyRows {
      * @throws IOException if the file is missing or cannot be read
      */
     static void forEach(TallyFile file, FileProblems problems, Consumer<Row> rows) throws IOException {
-        if (Files.isDirectory(file.path())) {
-            problems.unreadable("this is a folder");
-            return;
-        }
         Optional<String> refused = refused(file);
         if (refused.isPresent()) {
             problems.unreadable(refused.get());
@@ -40,7 +36,10 @@ final class TallyRows {
     }
 
     /** Why a file is not what its name says, if so: by its first bytes. */
-    private static Optional<String> refused(TallyFile file) throws IOException {
+    static Optional<String> refused(TallyFile file) throws IOException {
+        if (Files.isDirectory(file.path())) {
+            return Optional.of("this is a folder");
+        }
         byte[] start;
         try (InputStream in = Files.newInputStream(file.path())) {
             start = in.readNBytes(4);

@@ -26,7 +26,7 @@ final class Workbook implements Closeable {
     private final List<String> texts = new ArrayList<>();
     private final List<Boolean> dateStyles = new ArrayList<>();
 
-    Workbook(Path file) throws IOException, XMLStreamException {
+    Workbook(Path file) throws IOException {
         this.zip = new WorkbookZip(file);
         try {
             readSheetNames();
@@ -38,7 +38,7 @@ final class Workbook implements Closeable {
             }
         } catch (IOException | XMLStreamException | RuntimeException e) {
             zip.close();
-            throw e;
+            throw new WorkbookException(WorkbookException.explain(e));
         }
     }
 

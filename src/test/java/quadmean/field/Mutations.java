@@ -17,7 +17,36 @@ public final class Mutations {
         "\"", "\"\"", ",", ",,", ";", "\n", "\r", "\t", "\u0000", "\uFEFF", "\u2028", "'", "é", "\uD83C\uDF32", " "
     };
     private static final Charset[] CHARSETS = {
-        StandardCharsets.ISO_8859_1, StandardCharsets.UTF_16, StandardCharsets.UTF_16LE, StandardCharsets.US_ASCII
+        StandardCharsets.ISO_8859_1,
+        StandardCharsets.UTF_16,
+        StandardCharsets.UTF_16LE,
+        StandardCharsets.US_ASCII,
+        Charset.forName("windows-1252"),
+        Charset.forName("UTF-32"),
+        Charset.forName("IBM850")
+    };
+
+    private static final String[] CELLS = {
+        "<f>A1*2</f><v>12</v>",
+        "<f>A1*2</f>",
+        "<f>NOW()</f><v></v>",
+        "<v>1E+300</v>",
+        "<v>NaN</v>",
+        "<v>-1</v>",
+        "<v>1E-9</v>",
+        "</c><c t='e'><v>#DIV/0!</v>",
+        "</c><c t='b'><v>1</v>",
+        "</c><c s='1'><v>46244</v>",
+        "</c><c s='1'><v>1E9</v>",
+        "</c><c t='s'><v>3</v>",
+        "</c><c r='A1'><v>3</v>",
+        "</c><c r='XFE1'><v>3</v>",
+        "</c></row><row r='7'><c><v>1</v>",
+        "<v>&amp;&lt;</v>",
+        "<v>&#0;</v>",
+        "<v><v>1</v></v>",
+        "<is><t>x</t></is>",
+        ""
     };
 
     private final Random random;
@@ -39,6 +68,42 @@ public final class Mutations {
             bytes[random.nextInt(bytes.length)] = (byte) random.nextInt(256);
         }
         return bytes;
+    }
+
+    /** A workbook of the tally: hurt as text before it is packed, or its bytes after, or both. */
+    byte[] mutateWorkbook(String tally) {
+        int kind = random.nextInt(4);
+        String text = kind == 0 ? tally : hurt(tally);
+        if (random.nextInt(4) == 0) {
+            text = lines(text, this::swapHeaders);
+        }
+        String sheet = Workbooks.sheet(text.replaceAll("[\\p{Cntrl}&&[^\n]]", "?"));
+        if (random.nextInt(3) == 0) {
+            sheet = hurtCells(sheet);
+        }
+        byte[] bytes = Workbooks.of(java.util.Map.of("Trees", sheet));
+        return kind == 1 ? bytes : hurtBytes(bytes);
+    }
+
+    /** Cells as spreadsheets make them: formulas with and without values, dates, errors, places out of order. */
+    private String hurtCells(String sheet) {
+        String cell = CELLS[random.nextInt(CELLS.length)];
+        int at = sheet.indexOf("<v>", random.nextInt(sheet.length()));
+        int end = sheet.indexOf("</v>", Math.max(at, 0));
+        return at < 0 || end < 0 ? sheet : sheet.substring(0, at) + cell + sheet.substring(end + 4);
+    }
+
+    private byte[] hurtBytes(byte[] bytes) {
+        byte[] hurt = random.nextInt(4) == 0 ? Arrays.copyOf(bytes, random.nextInt(bytes.length + 1)) : bytes.clone();
+        int flips = random.nextInt(4);
+        for (int i = 0; i < flips && hurt.length > 0; i++) {
+            hurt[random.nextInt(hurt.length)] ^= (byte) (1 << random.nextInt(8));
+        }
+        return hurt;
+    }
+
+    private void swapHeaders(List<String> lines, int at) {
+        swapColumns(lines, 0);
     }
 
     private String hurt(String text) {

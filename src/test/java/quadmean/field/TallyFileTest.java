@@ -116,6 +116,18 @@ class TallyFileTest {
     }
 
     @Test
+    void lineOfAMillionFieldsEndsInAMessage() {
+        String fields = "x,".repeat(1_000_000);
+        assertTimeout(QUICK, () -> {
+            Problem row = read(HEADER + fields + "\n").problems().get(0);
+            assertTrue(row.message().length() < 1_000, "length " + row.message().length());
+            Tally header = read(fields + "\n1,1,PSME,30,20\n");
+            assertTrue(header.isRefused());
+            assertTrue(header.problems().get(0).message().length() < 1_000);
+        });
+    }
+
+    @Test
     void signsThatSteerAScreenDoNotReachIt() throws IOException {
         Problem p = read(HEADER + "1,1,PSME,\u001B[31m3\u0007,\n").problems().get(0);
         assertEquals("\uFFFD[31m3\uFFFD", p.value());

@@ -35,17 +35,17 @@ class TallyMutationTest {
     @TempDir
     Path folder;
 
-    @ParameterizedTest
+    @ParameterizedTest(name = NORMAL + " damaged texts of {0}")
     @ValueSource(strings = {"demo", "idaho-points"})
     void accountHoldsForDamagedTallies(String name) throws IOException {
-        tryMutations(name, 1, NORMAL);
+        tryMutations(name, ".csv", 1, NORMAL);
     }
 
     @Tag("slow")
-    @ParameterizedTest
+    @ParameterizedTest(name = SLOW + " damaged texts of {0}")
     @ValueSource(strings = {"demo", "idaho-points"})
     void accountHoldsForManyDamagedTallies(String name) throws IOException {
-        tryMutations(name, 1_000_000, SLOW);
+        tryMutations(name, ".csv", 1_000_000, SLOW);
     }
 
     @Test
@@ -57,28 +57,49 @@ class TallyMutationTest {
         assertTrue(results.size() > 80, "different texts: " + results.size());
     }
 
-    private void tryMutations(String name, long firstSeed, int count) throws IOException {
-        Design strict = design(name, "");
-        Design dropping = design(name, policies(Policy.DROP));
-        Design keeping = design(name, policies(Policy.KEEP));
+    @ParameterizedTest(name = "600 damaged workbooks of {0}")
+    @ValueSource(strings = {"demo", "idaho-points"})
+    void accountHoldsForDamagedWorkbooks(String name) throws IOException {
+        tryMutations(name, ".xlsx", 1, 600);
+    }
+
+    @Tag("slow")
+    @ParameterizedTest(name = "10 000 damaged workbooks of {0}")
+    @ValueSource(strings = {"demo", "idaho-points"})
+    void accountHoldsForManyDamagedWorkbooks(String name) throws IOException {
+        tryMutations(name, ".xlsx", 1_000_000, 10_000);
+    }
+
+    private void tryMutations(String name, String kind, long firstSeed, int count) throws IOException {
+        boolean text = kind.equals(".csv");
+        Design strict = design(name, kind, "");
+        Design dropping = design(name, kind, policies(Policy.DROP));
+        Design keeping = design(name, kind, policies(Policy.KEEP));
         String tally =
                 Files.readString(Path.of("datasets", name.equals("demo") ? "demo-tally.csv" : "idaho-points-1-72.csv"));
         int refused = 0;
         for (long seed = firstSeed; seed < firstSeed + count; seed++) {
-            byte[] damaged = new Mutations(seed).mutate(tally);
-            Files.write(folder.resolve("tally.csv"), damaged);
+            Mutations mutations = new Mutations(seed);
+            byte[] damaged = text ? mutations.mutate(tally) : mutations.mutateWorkbook(tally);
+            Files.write(folder.resolve("tally" + kind), damaged);
             Design design = List.of(strict, dropping, keeping).get((int) (seed % 3));
-            Tally read;
-            try {
-                read = TallyReader.read(design);
-            } catch (RuntimeException e) {
-                throw new AssertionError(name + ", seed " + seed, e);
-            }
+            String what = name + kind + ", seed " + seed;
+            Tally read = read(design, what);
             refused += read.isRefused() ? 1 : 0;
-            assertAccount(read, name + ", seed " + seed);
-            assertEveryLineIsARow(read, damaged, name + ", seed " + seed);
+            assertAccount(read, what);
+            if (text) {
+                assertEveryLineIsARow(read, damaged, what);
+            }
         }
         assertTrue(refused > count / 10 && refused < count, refused + " of " + count + " refused");
+    }
+
+    private static Tally read(Design design, String what) throws IOException {
+        try {
+            return TallyReader.read(design);
+        } catch (RuntimeException e) {
+            throw new AssertionError(what, e);
+        }
     }
 
     private static void assertAccount(Tally tally, String what) {
@@ -130,10 +151,10 @@ class TallyMutationTest {
     }
 
     /** A shipped design whose tally lies in the temporary folder, with other policies. */
-    private Design design(String name, String policies) throws IOException {
+    private Design design(String name, String kind, String policies) throws IOException {
         String text = Files.readString(Path.of("designs", name + ".toml"))
                 .replaceAll("(?s)\\[policy\\].*?\n\n", policies + "\n\n")
-                .replaceAll("file = \"[^\"]+\"", "file = \"tally.csv\"");
+                .replaceAll("file = \"[^\"]+\"", "file = \"tally" + kind + "\"");
         DesignReading reading = DesignReader.read(Files.writeString(folder.resolve(name + ".toml"), text));
         assertEquals(List.of(), reading.problems());
         return Objects.requireNonNull(reading.design());
