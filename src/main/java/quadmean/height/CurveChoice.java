@@ -31,7 +31,7 @@ final class CurveChoice {
         List<CurveFit> fits = fitAll(forms, trees);
         Optional<CurveRule.Choice> best =
                 CurveRule.choose(fits, settings.units().length());
-        String reason = best.map(c -> "all species together: " + c.reason())
+        String reason = best.map(CurveRule.Choice::reason)
                 .orElse("no form fits the " + measured.size() + " heights of all species together");
         HeightCurve curve = best.map(c -> curve(SpeciesCurve.POOLED, CurveScope.POOLED, c.fit(), measured))
                 .orElse(null);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import quadmean.height.CurveFit.Scatter;
 import quadmean.model.CurveForm;
 import quadmean.model.HeightWeights;
@@ -114,7 +115,18 @@ public final class CurveFitter {
     }
 
     private Optional<LeastSquaresFit> solve(CurveModel model, double power) {
-        return LeastSquares.solve(problem(model, power, model.starts(d, y)));
+        List<double[]> starts = starts(model);
+        return starts.isEmpty() ? Optional.empty() : LeastSquares.solve(problem(model, power, starts));
+    }
+
+    /** Starts from the trees above breast height, where the linear forms exist. */
+    private List<double[]> starts(CurveModel model) {
+        int[] above = IntStream.range(0, y.length).filter(i -> y[i] > 0).toArray();
+        return above.length < 2
+                ? List.of()
+                : model.starts(
+                        Arrays.stream(above).mapToDouble(i -> d[i]).toArray(),
+                        Arrays.stream(above).mapToDouble(i -> y[i]).toArray());
     }
 
     private LeastSquaresProblem problem(CurveModel model, double power, List<double[]> starts) {

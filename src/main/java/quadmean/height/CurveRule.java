@@ -61,16 +61,20 @@ final class CurveRule {
     }
 
     private static boolean isNear(CurveFit simple, CurveFit best) {
-        return !isWorse(fit(simple).deleted(), fit(best).deleted());
+        return !isWorse(fit(simple).deleted(), fit(best).deleted(), 1);
     }
 
-    /** Whether errors are worse than others of the same trees by more than one standard error of the mean difference of squares. */
-    static boolean isWorse(double[] errors, double[] others) {
+    /**
+     * Whether errors are worse than others of the same trees, by the mean difference of their squares.
+     *
+     * @param standardErrors by more than how many standard errors of that mean
+     */
+    static boolean isWorse(double[] errors, double[] others, double standardErrors) {
         double[] differences = new double[errors.length];
         for (int i = 0; i < differences.length; i++) {
             differences[i] = errors[i] * errors[i] - others[i] * others[i];
         }
         Moments m = Moments.of(differences);
-        return m.mean() > m.sd() / Math.sqrt(m.n());
+        return m.mean() > standardErrors * m.sd() / Math.sqrt(m.n());
     }
 }

@@ -41,12 +41,18 @@ public record PlotCalibration(
     /** With fewer measured trees that share a plot the trial says nothing: common practice, no source. */
     private static final int LEAST_PAIRED = 10;
 
+    /**
+     * Calibration must be better by more than so many standard errors: with one, a stand whose plots do not differ would be
+     * calibrated too often. Common practice, no source.
+     */
+    private static final double CLEARLY = 2;
+
     /** What came of the trial. */
     public enum Outcome {
         USED("it helps: used"),
         /** Too few measured trees share a plot with another. */
         TOO_FEW("fewer than " + LEAST_PAIRED + " measured trees share a plot with another: not used"),
-        NO_GAIN("no gain beyond one standard error: not used"),
+        NO_GAIN("no gain beyond two standard errors: not used"),
         NO_DIFFERENCE("plots differ no more than chance: not used");
 
         private final String words;
@@ -117,7 +123,7 @@ public record PlotCalibration(
             errors[i] = y[i] - line.back(d[i], expected, model.deletedVariance()[i]);
         }
         double[] without = Objects.requireNonNull(curve.tried().fit()).deleted();
-        Outcome outcome = outcome(model, plots, CurveRule.isWorse(without, errors));
+        Outcome outcome = outcome(model, plots, CurveRule.isWorse(without, errors, CLEARLY));
         return new PlotCalibration(
                 line, model, outcome, rms(errors), rms(without), plots, curve.units(), curve.breastHeight());
     }

@@ -142,7 +142,7 @@ final class MethodSection {
                         + " the difference, unless the design asks for a form. Other species borrow the curve of their group,"
                         + " else of all species, from three heights up scaled by the mean ratio of heights above breast"
                         + " height. Curves are moved to the level of a plot only where that predicts held-out trees better"
-                        + " by more than one standard error. Curves fitted to heights themselves need no correction of bias;"
+                        + " by more than two standard errors. Curves fitted to heights themselves need no correction of bias;"
                         + " calibrated ones are corrected as the table says.");
         item(
                 html,

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.model.CurveForm;
+import quadmean.model.HeightWeights;
 import quadmean.stats.LeastSquaresFit;
 import quadmean.support.ReferenceFiles;
 import quadmean.support.Tolerance;
@@ -126,6 +129,104 @@ class CurveFitterTest {
         }
         Tolerance.R_SCRIPT.check(ReferenceFiles.number(expected.get("rss")), fit.rss(), "rss");
         Tolerance.R_SCRIPT.check(ReferenceFiles.number(expected.get("sigma")), fit.sigma(), "sigma");
+    }
+
+    /** Weights 1/d on the Idaho heights: Gauss-Newton in Python (numpy), outside this program. */
+    @ParameterizedTest
+    @CsvSource({
+        "DF,1.67787102,0.15691992,0.24619712,0.00733561,32.922690376273174,-165.3247250787766",
+        "GF,1.90024855,0.14741408,0.13241281,0.00433494,67.75989995142099,-338.0543972112675"
+    })
+    void weightedFitsAgree(String species, double a, double b, double seA, double seB, double rss, double likelihood) {
+        CurveFit tried = weighted(species, HeightWeights.INVERSE_DBH);
+        LeastSquaresFit fit = tried.fit();
+        assertNotNull(fit, tried.remark());
+        Tolerance digits = Tolerance.absolute("printed with 8 decimals", 6e-9);
+        digits.check(new double[] {a, b}, fit.parameters(), "parameters");
+        digits.check(seA, fit.standardError(0), "se of a");
+        digits.check(seB, fit.standardError(1), "se of b");
+        Tolerance.R_SCRIPT.check(rss, fit.rss(), "weighted rss");
+        Tolerance.R_SCRIPT.check(likelihood, fit.logLikelihood(), "log-likelihood");
+        assertEquals(new CurveFit.Scatter(0.5, 0), tried.scatter());
+    }
+
+    /** The power of dbh with the largest likelihood: bounded scalar search in Python (scipy), outside this program. */
+    @ParameterizedTest
+    @CsvSource({
+        "DF,0.041811175939869015,-163.8159660676314,1.89262608,0.15103529,3.951532697928006",
+        "GF,0.08508691163407618,-331.2628206650467,1.97511379,0.14517223,3.015188987671762"
+    })
+    void powersOfDbhAgree(String species, double power, double likelihood, double a, double b, double sigma) {
+        CurveFit tried = weighted(species, HeightWeights.POWER_OF_DBH);
+        LeastSquaresFit fit = tried.fit();
+        assertNotNull(fit, tried.remark());
+        Tolerance.absolute("a likelihood is flat at its peak", 1e-6)
+                .check(power, tried.scatter().power(), "power");
+        Tolerance.R_SCRIPT.check(likelihood, fit.logLikelihood(), "log-likelihood");
+        Tolerance.FIT.check(new double[] {a, b}, fit.parameters(), "parameters");
+        Tolerance.relative("follows the power", 1e-5).check(sigma, fit.sigma(), "sigma at dbh 1");
+        // one parameter more than with given weights: AIC + 2k(k+1)/(n-k-1), k = 4 (definition)
+        int n = fit.n();
+        Tolerance.ROUNDING.check(-2 * likelihood + 8 + 40.0 / (n - 5), round(tried.aicc(), likelihood, fit), "AICc");
+    }
+
+    /** The criterion with the reference's likelihood in place of ours, so that rounding of the peak does not show. */
+    private static double round(double aicc, double likelihood, LeastSquaresFit fit) {
+        return aicc + 2 * (fit.logLikelihood() - likelihood);
+    }
+
+    /** Scatter that grows as d^0.8, 2000 trees: the power comes back within four of its standard errors of about 0.025. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void aKnownPowerComesBack(long seed) {
+        Random random = new Random(seed);
+        double[] d = random.doubles(2000).map(u -> 5 + 55 * u).toArray();
+        double[] h = Arrays.stream(d)
+                .map(x -> 1.3
+                        + RationalCurve.NASLUND.value(x, new double[] {1.8, 0.175})
+                        + 0.05 * Math.pow(x, 0.8) * random.nextGaussian())
+                .toArray();
+        CurveFit fit = CurveFitter.of(d, h, 1.3, 5, HeightWeights.POWER_OF_DBH).fit(CurveForm.NASLUND);
+        assertEquals(0.8, fit.scatter().power(), 0.1, "seed " + seed);
+        assertNotNull(fit.fit());
+        Tolerance.relative("sigma follows the power", 0.4).check(0.05, fit.fit().sigma(), "seed " + seed);
+    }
+
+    private static CurveFit weighted(String species, HeightWeights weights) {
+        Heights.Sample s = Heights.idaho(species);
+        return CurveFitter.of(s.d(), s.h(), 1.3, 10, weights).fit(CurveForm.NASLUND);
+    }
+
+    /** A tree below breast height has no logarithm: the start leaves it out, the fit does not. */
+    @ParameterizedTest
+    @EnumSource(CurveForm.class)
+    void aTreeBelowBreastHeightStopsNoFit(CurveForm form) {
+        Heights.Sample s = Heights.idaho("GF");
+        double[] d = Arrays.copyOf(s.d(), s.d().length + 1);
+        double[] h = Arrays.copyOf(s.h(), d.length);
+        d[d.length - 1] = 6;
+        h[d.length - 1] = 1.2;
+        LeastSquaresFit fit = CurveFitter.fit(form, d, h, 1.3).fit();
+        assertNotNull(fit, form.label());
+        assertEquals(d.length, fit.n());
+        CurveFit below = CurveFitter.fit(form, d, Arrays.stream(h).map(x -> 1).toArray(), 1.3);
+        assertEquals(FitStatus.NOT_CONVERGED, below.status(), below.remark());
+    }
+
+    /** Curves are judged down to the smallest tree of the tally, not of the measured ones only. */
+    @Test
+    void smallTreesOfTheTallyCountForTheShape() {
+        CurveShape measured = CurveShape.over(new double[] {20, 60}, new double[] {15, 25}, 20);
+        CurveShape tally = CurveShape.over(new double[] {20, 60}, new double[] {15, 25}, 4);
+        assertEquals(1, measured.low());
+        assertEquals(0.2, tally.low());
+        assertEquals(75, tally.high());
+        // d²/(-4 + d + 0.01·d²) has its pole at 3.85
+        double[] p = {-4, 1, 0.01};
+        assertEquals("", new CurveShape(4.5, 75, 500).fault(RationalCurve.PRODAN, new double[] {1, 1, 0.01}));
+        assertTrue(tally.fault(RationalCurve.PRODAN, p).startsWith("lies below breast height"));
+        assertTrue(new CurveShape(4, 75, 30).fault(RationalCurve.PRODAN, p).startsWith("explodes"));
+        assertTrue(new CurveShape(4, 75, 500).fault(RationalCurve.PRODAN, p).startsWith("falls"));
     }
 
     @Test

@@ -15,8 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quadmean.model.Calibration;
 import quadmean.model.CurveForm;
 import quadmean.model.HeightSource;
+import quadmean.model.HeightWeights;
 import quadmean.model.Tree;
 import quadmean.support.Tolerance;
 import quadmean.units.UnitSystem;
@@ -126,9 +128,7 @@ class CurveTableTest {
         CurveTable table = CurveTable.fit(Heights.trees("GF", sample), Heights.METRIC);
         assertEquals(CurveForm.WYKOFF, chosen(table.species().get(0)).form(), "seed " + seed);
         assertEquals(CurveForm.WYKOFF, chosen(table.pooled()).form(), "seed " + seed);
-        assertTrue(
-                table.pooled().reason().startsWith("all species together: Wykoff"),
-                table.pooled().reason());
+        assertTrue(table.pooled().reason().startsWith("Wykoff"), table.pooled().reason());
     }
 
     @ParameterizedTest
@@ -173,6 +173,83 @@ class CurveTableTest {
         assertFalse(curve.isExtrapolated(d[39]));
         assertTrue(curve.isExtrapolated(d[0] - 0.1));
         assertTrue(curve.isExtrapolated(d[39] + 0.1));
+    }
+
+    /** Cedar and hemlock make a group; hemlock has too few heights, fir is no member. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 2, 3, 5})
+    void aGroupLendsItsCurveBeforeAllSpecies(int heights) {
+        List<Tree> trees = new ArrayList<>(plenty("DF"));
+        trees.addAll(Heights.trees("WC", Heights.generated(CurveForm.NASLUND, new double[] {1.8, 0.2}, 1.3, 30, 1, 7)));
+        trees.addAll(Heights.trees("WH", Heights.generated(CurveForm.NASLUND, NASLUND, 1.3, heights, 1, 8)));
+        Tree unmeasured = Heights.tree("WH", 99, 33, Double.NaN);
+        trees.add(unmeasured);
+        CurveTable table = CurveTable.fit(trees, grouped(Map.of("WC", "cedars", "WH", "cedars")));
+        assertEquals(4 + 1, table.searches().size(), "pooled, one group, three species");
+        SpeciesCurve group = table.groups().get(0);
+        assertEquals("cedars", group.species());
+        assertEquals(CurveScope.GROUP, group.scope());
+        assertEquals(30 + heights, group.heights());
+        assertTrue(group.isOwn());
+        SpeciesCurve rare = table.species().get(2);
+        assertEquals("WH", rare.species());
+        assertEquals("cedars", chosen(rare).species());
+        assertFalse(rare.isOwn());
+        assertTrue(rare.reason().contains("; curve of group cedars used "), rare.reason());
+        assertEquals(heights < 3 ? 0 : heights, chosen(rare).ratio().heights());
+        HeightedTree filled = table.fill(unmeasured);
+        assertEquals(HeightSource.GROUP_CURVE, filled.source());
+        double group33 = chosen(group).heightMetres(33) - 1.3;
+        Tolerance.ROUNDING.check(1.3 + chosen(rare).ratio().value() * group33, filled.heightM(), "height");
+    }
+
+    @Test
+    void aGroupWithTooFewHeightsBorrowsToo() {
+        List<Tree> trees = new ArrayList<>(plenty("DF"));
+        trees.addAll(Heights.trees("WH", Heights.generated(CurveForm.NASLUND, NASLUND, 1.3, 2, 1, 8)));
+        CurveTable table = CurveTable.fit(trees, grouped(Map.of("WH", "cedars", "WC", "cedars")));
+        SpeciesCurve group = table.groups().get(0);
+        assertFalse(group.isOwn());
+        assertEquals("2 heights, 6 needed for a curve of its own; pooled curve used as it is", group.reason());
+        assertEquals(SpeciesCurve.POOLED, chosen(table.species().get(1)).species());
+    }
+
+    /** A stand with so few heights in all: nothing below four, two-parameter forms from four on. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3, 4, 5})
+    void aStandWithHardlyAnyHeightsSaysWhatItHas(int heights) {
+        List<Tree> trees = new ArrayList<>(
+                Heights.trees("DF", Heights.generated(CurveForm.NASLUND, NASLUND, 1.3, heights, 0.3, 5)));
+        Tree unmeasured = Heights.tree("DF", 99, 33, Double.NaN);
+        trees.add(unmeasured);
+        CurveTable table = CurveTable.fit(trees, Heights.METRIC);
+        HeightedTree filled = table.fill(unmeasured);
+        if (heights < 4) {
+            assertEquals(
+                    "no form fits the " + heights + " heights of all species together",
+                    table.pooled().reason());
+            assertEquals(HeightSource.NONE, filled.source());
+            assertTrue(Double.isNaN(filled.standardErrorM()));
+        } else {
+            assertEquals(HeightSource.POOLED_CURVE, filled.source());
+            assertTrue(filled.standardErrorM() > 0);
+            assertEquals(1.3 + RationalCurve.NASLUND.value(33, NASLUND), filled.heightM(), 2);
+        }
+        assertTrue(
+                table.species().get(0).reason().startsWith(heights + " height"),
+                table.species().get(0).reason());
+    }
+
+    private static HeightSettings grouped(Map<String, String> groups) {
+        return new HeightSettings(
+                UnitSystem.METRIC,
+                1.3,
+                Map.of(),
+                groups,
+                Heights.MIN_HEIGHTS,
+                5,
+                HeightWeights.EQUAL,
+                Calibration.WHERE_IT_HELPS);
     }
 
     private static SpeciesCurve asking(CurveForm form, String species) {
