@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +15,10 @@ import picocli.CommandLine.Option;
 import quadmean.cruise.Cruise;
 import quadmean.design.Design;
 import quadmean.field.DesignDraft;
+import quadmean.field.WorkingCopy;
 import quadmean.model.Tally;
+import quadmean.report.Content;
+import quadmean.report.CopyCsv;
 import quadmean.report.ProblemsCsv;
 
 /** {@code quadmean check}: reads the tally and lists what is wrong with it. */
@@ -25,6 +29,7 @@ import quadmean.report.ProblemsCsv;
             "",
             "Writes problems.csv. Example:",
             "  quadmean check designs/demo.toml",
+            "  quadmean check designs/demo.toml --copy",
             "  quadmean check --init datasets/demo-tally.csv --out new.toml",
             "What happens to a row that breaks a rule is set under [policy] in the design: refuse, drop or keep."
         })
@@ -34,6 +39,13 @@ final class CheckCommand extends DesignCommand {
             description = "DESIGN is a tally that has no design yet, CSV or .xlsx: draft one from its header and first"
                     + " rows, beside it or in the file that --out names. What only you know is marked FILL IN.")
     private boolean isTally;
+
+    @Option(
+            names = "--copy",
+            description =
+                    "Write a copy of each tally to mend: recodes carried out, a last column that says which rules a"
+                            + " row breaks. The tally itself stays as it is.")
+    private boolean wantsCopy;
 
     @Override
     Optional<ExitCode> insteadOfDesign(Path file, @Nullable Path out) throws IOException {
@@ -86,15 +98,33 @@ final class CheckCommand extends DesignCommand {
         TallyNeeded.check(design, "check");
         Tally tally = Cruise.check(design);
         if (tally.isRefused()) {
-            return refuse(tally.problems(), inputs(design));
+            return refuse(tally.problems(), inputs(design), copies(design, tally));
         }
         ProblemPrinter.print(out(), tally.problems());
         int trees = tally.plots().stream().mapToInt(p -> p.trees().size()).sum();
         out().println(tally.plots().size() + " plots, " + trees + " trees");
         out().println(ProblemPrinter.rows(tally.rows()));
-        var written = write(design, new LinkedHashMap<>(Map.of("problems.csv", ProblemsCsv.of(tally.problems()))));
+        Map<String, Content> files = new LinkedHashMap<>();
+        files.put("problems.csv", ProblemsCsv.of(tally.problems()));
+        files.putAll(copies(design, tally));
+        List<Path> written = write(design, files);
         out().println("Problems: " + written.get(0));
+        written.stream().skip(1).forEach(p -> out().println("To mend: " + p));
         out().println("Next: quadmean estimate " + design.file());
         return ExitCode.DONE;
+    }
+
+    private Map<String, Content> copies(Design design, Tally tally) throws IOException {
+        Map<String, Content> copies = new LinkedHashMap<>();
+        if (wantsCopy) {
+            WorkingCopy.of(design, tally.problems())
+                    .forEach((name, rows) -> copies.put("to-mend-" + plainName(name) + ".csv", CopyCsv.of(rows)));
+        }
+        return copies;
+    }
+
+    /** A file name without folders, sheets or signs that files cannot have. */
+    private static String plainName(String name) {
+        return name.replaceAll("(?i)\\.(csv|xlsx|txt)", "").replaceAll("[^A-Za-z0-9._-]+", "_");
     }
 }

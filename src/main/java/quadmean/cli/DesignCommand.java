@@ -108,8 +108,17 @@ abstract class DesignCommand implements Callable<Integer> {
 
     /** Lists the problems, writes them, and refuses. */
     final ExitCode refuse(List<Problem> problems, List<Path> inputs) {
+        return refuse(problems, inputs, Map.of());
+    }
+
+    /** The same with further files that were asked for. */
+    final ExitCode refuse(List<Problem> problems, List<Path> inputs, Map<String, Content> further) {
         ProblemPrinter.print(err(), problems);
-        List<Path> written = write(new LinkedHashMap<>(Map.of(PROBLEMS, ProblemsCsv.of(problems))), inputs);
+        Map<String, Content> files = new LinkedHashMap<>();
+        files.put(PROBLEMS, ProblemsCsv.of(problems));
+        files.putAll(further);
+        List<Path> written = write(files, inputs);
+        written.stream().skip(1).forEach(p -> err().println("To mend: " + p));
         err().println("Refused. Nothing was estimated; all problems are in " + written.get(0) + ".");
         if (Files.exists(folder().resolve("report.html"))) {
             err().println("The other files in " + folder() + " are from an earlier run.");

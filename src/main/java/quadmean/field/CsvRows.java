@@ -103,7 +103,13 @@ final class CsvRows {
 
     private static Row row(Header header, CsvRecord r) {
         boolean whole = r.getFieldCount() == header.size();
-        return new Row(header.file(), r.getStartingLineNumber(), r.getFields(), whole ? header.position() : Map.of());
+        return new Row(
+                header.file(),
+                r.getStartingLineNumber(),
+                r.getFields(),
+                whole ? header.position() : Map.of(),
+                List.of(),
+                header.names());
     }
 
     /** Whether a record is the last and its quotes are open at the end, which is then noted. */

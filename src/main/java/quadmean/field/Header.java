@@ -17,9 +17,13 @@ import quadmean.model.Rule;
  *
  * @param file the tally with the units of its columns known
  * @param position where each column in use stands
- * @param size number of columns
+ * @param names the names of all columns as the header has them
  */
-record Header(TallyFile file, Map<ColumnRole, Integer> position, int size) {
+record Header(TallyFile file, Map<ColumnRole, Integer> position, List<String> names) {
+    /** Number of columns. */
+    int size() {
+        return names.size();
+    }
 
     /** Matches a header; empty if a column is missing or in another unit, which is then noted. */
     static Optional<Header> match(TallyFile file, List<String> names, long line, FileProblems problems) {
@@ -33,7 +37,7 @@ record Header(TallyFile file, Map<ColumnRole, Integer> position, int size) {
         });
         return columns.size() < file.columns().size()
                 ? Optional.empty()
-                : Optional.of(new Header(file.with(columns), position, names.size()));
+                : Optional.of(new Header(file.with(columns), position, List.copyOf(names)));
     }
 
     private static boolean find(

@@ -14,14 +14,15 @@ import quadmean.design.TallyFile;
  * @param fields its fields as written
  * @param position where each column in use stands
  * @param remarks what a spreadsheet says of its cells
+ * @param names the names of all columns as the header has them
  */
 record Row(
-        TallyFile file, long line, List<String> fields, Map<ColumnRole, Integer> position, List<CellRemark> remarks) {
-
-    /** A row of a text file. */
-    Row(TallyFile file, long line, List<String> fields, Map<ColumnRole, Integer> position) {
-        this(file, line, fields, position, List.of());
-    }
+        TallyFile file,
+        long line,
+        List<String> fields,
+        Map<ColumnRole, Integer> position,
+        List<CellRemark> remarks,
+        List<String> names) {
 
     /** Whether the row stands on a sheet of plots, which has no trees. */
     boolean isOfPlotsSheet() {

@@ -117,7 +117,7 @@ final class XlsxRows {
             position.put(ColumnRole.STRATUM, fields.size());
             fields.add(stratumOfPlot.getOrDefault(plot, ""));
         }
-        return new Row(row.file(), row.line(), fields, position, remarks);
+        return new Row(row.file(), row.line(), fields, position, remarks, row.names());
     }
 
     private interface Match {
@@ -157,8 +157,13 @@ final class XlsxRows {
             SheetRow row = next();
             while (row != null) {
                 notes.see(row, names);
-                rows.accept(
-                        new Row(names.file(), row.number(), row.texts(names.size()), names.position(), row.remarks()));
+                rows.accept(new Row(
+                        names.file(),
+                        row.number(),
+                        row.texts(names.size()),
+                        names.position(),
+                        row.remarks(),
+                        names.names()));
                 row = next();
             }
             notes.state(reader.merged(), names);
