@@ -22,6 +22,9 @@ final class WorkbookException extends IOException {
                     ? x.getNestedException()
                     : cause.getCause();
         }
+        if (e instanceof XMLStreamException) { // whose words are in the language of the machine
+            return "the workbook is damaged: a part of it cannot be read as XML";
+        }
         String what = String.valueOf(e.getMessage());
         return what.contains("encrypted")
                 ? "the workbook is encrypted; save it without a password"

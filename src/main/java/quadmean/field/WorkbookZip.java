@@ -4,6 +4,8 @@ import java.io.Closeable;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -30,6 +32,7 @@ final class WorkbookZip implements Closeable {
     WorkbookZip(Path file) throws IOException {
         this.zip = new ZipFile(file.toFile());
         xml.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+        xml.setXMLReporter((message, type, information, place) -> {}); // what is wrong is thrown as well
         xml.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     }
 
@@ -44,7 +47,9 @@ final class WorkbookZip implements Closeable {
         if (entry == null || in == null) {
             throw new ZipException("the part " + part + " is missing");
         }
-        return xml.createXMLStreamReader(new Bounded(in, part, entry.getCompressedSize()));
+        // letters are decoded here: the parser prints to the screen when it meets bytes that are none
+        InputStream bounded = new Bounded(in, part, entry.getCompressedSize());
+        return xml.createXMLStreamReader(new InputStreamReader(bounded, StandardCharsets.UTF_8.newDecoder()));
     }
 
     /** The value of an attribute, whatever its namespace prefix; null if there is none. */

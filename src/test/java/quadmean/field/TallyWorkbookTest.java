@@ -284,6 +284,25 @@ class TallyWorkbookTest {
     }
 
     @Test
+    void nothingIsPrintedBesideTheProblem() throws IOException {
+        java.io.PrintStream screen = System.err;
+        java.io.ByteArrayOutputStream printed = new java.io.ByteArrayOutputStream();
+        System.setErr(new java.io.PrintStream(printed, true, StandardCharsets.UTF_8));
+        try {
+            for (String text : List.of("\u00E9", "<", "&x;", "\u0001", "</v>")) {
+                Map<String, String> parts = new LinkedHashMap<>();
+                parts.put("xl/_rels/workbook.xml.rels", "<Relationships/>");
+                parts.put("xl/workbook.xml", "<a>" + text);
+                byte[] bytes = Workbooks.zip(parts, StandardCharsets.ISO_8859_1);
+                assertTrue(only(read(DESIGN, bytes)).contains("damaged"));
+            }
+        } finally {
+            System.setErr(screen);
+        }
+        assertEquals("", printed.toString(StandardCharsets.UTF_8));
+    }
+
+    @Test
     void entitiesAreNotRead() throws IOException {
         Map<String, String> parts = new LinkedHashMap<>();
         parts.put("xl/_rels/workbook.xml.rels", "<Relationships/>");

@@ -3,6 +3,7 @@ package quadmean.field;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -86,11 +87,15 @@ public final class Workbooks {
     }
 
     static byte[] zip(Map<String, String> parts) {
+        return zip(parts, StandardCharsets.UTF_8);
+    }
+
+    static byte[] zip(Map<String, String> parts, Charset charset) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
             for (Map.Entry<String, String> part : parts.entrySet()) {
                 zip.putNextEntry(new ZipEntry(part.getKey()));
-                zip.write(part.getValue().getBytes(StandardCharsets.UTF_8));
+                zip.write(part.getValue().getBytes(charset));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
