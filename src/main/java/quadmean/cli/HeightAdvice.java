@@ -30,6 +30,11 @@ final class HeightAdvice {
                         + " the error is at most a tenth larger. Where tip and base are seen well counts more.");
     }
 
+    /** The best distance alone. */
+    Optional<String> bestInShort(TreeReadings tree) {
+        return BestDistance.of(first(tree), errors).map(best -> figures.length(best.distance(), 0));
+    }
+
     /** What an error of the instrument's zero does to this height; the readings are taken as they are. */
     String indexError(TreeReadings tree, AngleScale scale, double units) {
         double shift = tree.sightings().stream()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import quadmean.measure.CommonPractice;
@@ -43,7 +44,8 @@ final class HeightCommand extends PocketCommand {
         TreeReadings tree = builder.readings();
         HeightErrors errors = builder.errors();
         List<String> lines = new ArrayList<>();
-        lines.add("Height " + figures.withSd(tree.meanHeight(), tree.meanSd(errors)) + of(tree, figures));
+        String height = "Height " + figures.withSd(tree.meanHeight(), tree.meanSd(errors));
+        lines.add(height + of(tree, figures) + inShort(tree, new HeightAdvice(figures, errors)));
         flags(tree).forEach(flag -> lines.add("! " + flag.code() + ": " + flag.sentence() + detail(flag, tree)));
         lines.addAll(advice(tree, new HeightAdvice(figures, errors)));
         if (options.verbose) {
@@ -63,6 +65,13 @@ final class HeightCommand extends PocketCommand {
         }
         lines.add(HeightAdvice.errorsTaken(options));
         return lines;
+    }
+
+    /** The advice in the first line: from where to read, and the codes of what is doubtful; the lines below explain. */
+    private String inShort(TreeReadings tree, HeightAdvice advice) {
+        String codes = flags(tree).stream().map(HeightFlag::code).collect(Collectors.joining(", "));
+        return advice.bestInShort(tree).map(b -> "; best read from " + b).orElse("")
+                + (codes.isEmpty() ? "; nothing doubtful" : "; doubtful: " + codes);
     }
 
     private double eye() {

@@ -12,6 +12,7 @@ import quadmean.design.Design;
 import quadmean.design.TallyFile;
 import quadmean.design.TallyFormat;
 import quadmean.model.Problem;
+import quadmean.model.Rule;
 
 /** The plots of the plan, from the file that the design names. */
 final class PlotList {
@@ -36,9 +37,18 @@ final class PlotList {
         }
         String only = design.strata().get(0).stratum().code();
         TallyFile file = new TallyFile(path, path.getFileName().toString(), TallyFormat.OPEN, columns);
-        new CsvRows(file, new FileProblems(design::policy, file.name(), problems))
-                .forEach(row -> plots.put(row.text(ColumnRole.PLOT), strata ? row.text(ColumnRole.STRATUM) : only));
-        plots.remove("");
+        FileProblems ofFile = new FileProblems(design::policy, file.name(), problems);
+        new CsvRows(file, ofFile).forEach(row -> {
+            String plot = row.text(ColumnRole.PLOT);
+            if (row.position().isEmpty()) {
+                String detail = "the row has " + row.fields().size() + " fields";
+                ofFile.add(Rule.ROW_LENGTH, row.line(), "", String.join(",", row.fields()), detail);
+            } else if (plot.isEmpty()) {
+                ofFile.add(Rule.PLOT_MISSING, row.line(), "plot", "", "the row names no plot");
+            } else if (plots.putIfAbsent(plot, strata ? row.text(ColumnRole.STRATUM) : only) != null) {
+                ofFile.add(Rule.ROW_REPEATED, row.line(), "plot", plot, "plot " + plot + " is listed before");
+            }
+        });
         return plots;
     }
 }

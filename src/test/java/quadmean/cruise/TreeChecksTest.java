@@ -140,6 +140,17 @@ class TreeChecksTest {
     }
 
     @Test
+    void noRowOfThePlanIsLostSilently() throws IOException {
+        Files.writeString(folder.resolve("plan.csv"), "plot,x\n1,5\n,6\n3\n1,8\n");
+        DesignReading reading =
+                design("plot,tree,species,dbh,height\n1,1,X,30,20\n", "[selection]\nplot_list = \"plan.csv\"\n");
+        List<String> found = Cruise.check(reading.design()).problems().stream()
+                .map(p -> p.file() + ":" + p.row() + " " + p.rule().code())
+                .toList();
+        assertEquals(List.of("plan.csv:3 plot-missing", "plan.csv:4 row-length", "plan.csv:5 row-repeated"), found);
+    }
+
+    @Test
     void theMostHarmfulDoubtComesFirst() throws IOException {
         // readings from 10 m: both trees are taller than that; the thicker one moves the volume more
         String rows = "plot,tree,species,dbh,top,base,distance\n1,1,X,20,150,-15,10\n1,2,X,60,150,-15,10\n"
