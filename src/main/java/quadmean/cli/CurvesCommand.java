@@ -38,7 +38,7 @@ final class CurvesCommand extends DesignCommand {
             err().println(charts.missing());
         }
         List<Path> written = write(design, CurveOutputs.of(result, charts));
-        CurveSummary.of(result.curves(), design.units().length()).forEach(out()::println);
+        CurveSummary.of(result).forEach(out()::println);
         out().println(ProblemPrinter.rows(run.tally().rows()));
         written.stream().filter(p -> p.endsWith("curves.html")).forEach(p -> out().println("Curves: " + p));
         return ExitCode.DONE;

@@ -102,7 +102,14 @@ public final class Cruise {
         }
         List<Tree> trees = TreeChecks.wholeTrees(tally);
         CurveTable curves = CurveTable.fit(trees, heightSettings(design));
-        return new CurvesRun(tally, new CurvesRun.Result(design, trees, curves));
+        return new CurvesRun(
+                tally,
+                new CurvesRun.Result(
+                        design,
+                        trees,
+                        curves,
+                        HeightAdvice.next(design, trees, curves),
+                        HeightAdvice.plan(design, trees, curves)));
     }
 
     private static HeightedTree fill(Design design, CurveTable curves, Tree tree) {

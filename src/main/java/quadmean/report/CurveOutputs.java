@@ -39,6 +39,8 @@ public final class CurveOutputs {
         root.put("calibrate", design.height().curves().calibration().id());
         root.put("trees", result.trees().size());
         root.set("curves", JsonCurves.of(result.curves()));
+        root.set("moreHeights", AdviceTable.json(result.more()));
+        root.set("heightPlan", AdviceTable.json(result.plan()));
         return root;
     }
 }

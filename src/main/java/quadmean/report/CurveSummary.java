@@ -4,22 +4,33 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import quadmean.cruise.CurvesRun;
 import quadmean.height.CurveFit;
 import quadmean.height.CurveTable;
 import quadmean.height.PlotCalibration;
 import quadmean.height.SpeciesCurve;
 import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
 
 /** The league tables of height curves as plain text, for the console. */
 public final class CurveSummary {
     private CurveSummary() {}
 
     /**
-     * A block of lines for each species, group and all species together: what is used, then every form by its error.
-     *
-     * @param unit length unit of the fits
+     * A block of lines for each species, group and all species together: what is used, then every form by its error. At the
+     * end the trees whose heights would help most.
      */
-    public static List<String> of(CurveTable curves, Unit unit) {
+    public static List<String> of(CurvesRun.Result result) {
+        UnitSystem units = result.design().units();
+        List<String> lines = league(result.curves(), units.length());
+        if (!result.more().isEmpty()) {
+            lines.add("Which further heights would help most. " + AdviceTable.MEANING);
+            AdviceTable.lines(result.more(), units).forEach(l -> lines.add("  " + l));
+        }
+        return lines;
+    }
+
+    private static List<String> league(CurveTable curves, Unit unit) {
         List<String> lines = new ArrayList<>();
         for (SpeciesCurve search : curves.searches()) {
             lines.add(CurveTables.name(search) + ": " + search.reason() + ".");

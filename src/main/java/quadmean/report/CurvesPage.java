@@ -40,6 +40,14 @@ final class CurvesPage {
         CurveTables tables = new CurveTables(result.curves(), design.units());
         html.section("used", "Curves in use").raw(tables.chosen()).endSection();
         pictures(html, result, charts);
+        if (!result.more().isEmpty()) {
+            html.section("more", "Which further heights would help most").element("p", AdviceTable.MEANING);
+            html.raw(AdviceTable.markup(result.more(), design.units())).endSection();
+        }
+        if (!result.plan().isEmpty()) {
+            html.section("plan", "How many heights a stand like this needs").element("p", AdviceTable.MEANING);
+            html.raw(AdviceTable.plan(result.plan(), design.units())).endSection();
+        }
         html.section("tried", "Every form tried").raw(tables.tried());
         rule(html, design);
         return html.endSection().raw("</main>\n</body>\n</html>\n").toString();

@@ -23,7 +23,6 @@ import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.height.SpeciesCurve;
 import quadmean.model.CurveForm;
-import quadmean.units.Unit;
 
 /** Curves of the shipped real cruise and of the invented one, as files and on the console. */
 class CurveOutputsTest {
@@ -36,7 +35,11 @@ class CurveOutputsTest {
         idaho = Cruise.curves(java.util.Objects.requireNonNull(design)).result();
         CruiseResult cruise = SampleCruise.us();
         sample = new CurvesRun.Result(
-                cruise.design(), cruise.trees().stream().map(t -> t.tree()).toList(), cruise.curves());
+                cruise.design(),
+                cruise.trees().stream().map(t -> t.tree()).toList(),
+                cruise.curves(),
+                List.of(),
+                List.of());
     }
 
     private static String text(CurvesRun.Result result, String file) throws IOException {
@@ -108,10 +111,34 @@ class CurveOutputsTest {
                 ratio.get("heights").asInt() >= 3 && ratio.get("standardError").asDouble() > 0, ratio.toString());
     }
 
+    @Test
+    void adviceIsOnThePageAndInJsonWithItsTrees() throws IOException {
+        String page = text(idaho, "curves.html");
+        JsonNode root = new ObjectMapper().readTree(text(idaho, "curves.json"));
+        assertEquals(idaho.more().size(), root.get("moreHeights").size());
+        for (JsonNode species : root.get("moreHeights")) {
+            double before = species.get("errorPercent").asDouble();
+            for (JsonNode step : species.get("steps")) {
+                assertTrue(page.contains("<td>" + step.get("tree").asText() + "</td>"), step.toString());
+                assertTrue(step.get("errorPercent").asDouble() < before, step.toString());
+                before = step.get("errorPercent").asDouble();
+            }
+        }
+        assertFalse(text(sample, "curves.html").contains("Trees to measure next"), "nothing was asked for");
+        assertEquals(idaho.plan().size(), root.get("heightPlan").size());
+        JsonNode cedar = root.get("heightPlan").get(2);
+        assertEquals("WC", cedar.get("species").asText());
+        assertEquals(40, cedar.get("steps").size());
+        String tenth = String.format(
+                java.util.Locale.ROOT, "%.2f", cedar.at("/steps/9/errorPercent").asDouble());
+        assertTrue(
+                page.contains("<th scope=\"row\">WC</th><td class=\"num\">10</td><td class=\"num\">" + tenth), tenth);
+    }
+
     /** Best first; forms without an optimum last and with their reason. */
     @Test
     void theConsoleShowsTheLeagueInOrder() {
-        List<String> lines = CurveSummary.of(idaho.curves(), Unit.METRE);
+        List<String> lines = CurveSummary.of(idaho);
         int firs = lines.indexOf(
                 lines.stream().filter(l -> l.startsWith("WL: ")).findFirst().orElseThrow());
         List<String> league = lines.subList(firs + 3, firs + 3 + CurveForm.values().length);
@@ -125,6 +152,11 @@ class CurveOutputsTest {
         }
         assertTrue(league.get(league.size() - 1).contains("did not converge: "), league.toString());
         assertTrue(lines.stream().anyMatch(l -> l.startsWith("All species: ")));
+        List<String> advice = lines.stream()
+                .filter(l -> l.contains("filled heights put the sum off"))
+                .toList();
+        assertEquals(idaho.more().size(), advice.size());
+        assertTrue(advice.get(0).startsWith("  DF: "), advice.get(0));
         assertTrue(lines.stream().anyMatch(l -> l.startsWith("Group true firs: ")));
     }
 }
