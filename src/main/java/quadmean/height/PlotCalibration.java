@@ -1,6 +1,5 @@
 package quadmean.height;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -85,20 +84,17 @@ public record PlotCalibration(
      * @return null where no plot has two measured trees, for then nothing can be held out
      */
     static @Nullable PlotCalibration judge(HeightCurve curve, List<Tree> measured) {
-        Map<String, List<Tree>> plots = new LinkedHashMap<>();
-        measured.forEach(
-                t -> plots.computeIfAbsent(t.plot(), k -> new ArrayList<>()).add(t));
-        if (plots.size() < 2 || plots.size() == measured.size()) {
+        long plots = measured.stream().map(Tree::plot).distinct().count();
+        if (plots < 2 || plots == measured.size()) {
             return null;
         }
         return Arrays.stream(LinearisedCurve.values())
-                .map(line -> of(line, curve, measured, new ArrayList<>(plots.keySet())))
+                .map(line -> of(line, curve, measured))
                 .min(Comparator.comparingDouble(PlotCalibration::errorWith))
                 .orElseThrow();
     }
 
-    private static PlotCalibration of(
-            LinearisedCurve line, HeightCurve curve, List<Tree> measured, List<String> names) {
+    private static PlotCalibration of(LinearisedCurve line, HeightCurve curve, List<Tree> measured) {
         int n = measured.size();
         double[] d = new double[n];
         double[] y = new double[n];
@@ -113,7 +109,8 @@ public record PlotCalibration(
             y[i] = Unit.METRE.convert(h, curve.units().length()) - curve.breastHeight();
             z[i] = line.transform(d[i], y[i]);
             x[i] = line.row(d[i]);
-            group[i] = names.indexOf(t.plot());
+            MeasuredPlot before = plots.get(t.plot());
+            group[i] = before == null ? plots.size() : before.index();
             plots.merge(t.plot(), new MeasuredPlot(group[i], 1, x[i]), PlotCalibration::together);
         }
         RandomIntercept model = RandomIntercept.fit(x, z, group);
