@@ -46,6 +46,11 @@ abstract class DesignCommand implements Callable<Integer> {
     /** Does the work on a design that is in order. */
     abstract ExitCode run(Design design) throws IOException;
 
+    /** Whether the command reads the tally of a design; one that does not can do without the files. */
+    boolean readsTally(Design design) {
+        return true;
+    }
+
     @Override
     public final Integer call() throws IOException {
         if (out != null && out.toString().isBlank()) {
@@ -84,6 +89,7 @@ abstract class DesignCommand implements Callable<Integer> {
             return refuse(reading.problems(), List.of(designFile));
         }
         List<Path> missing = design.tallies().stream()
+                .filter(t -> readsTally(design))
                 .map(TallyFile::path)
                 .filter(Files::notExists)
                 .toList();

@@ -38,6 +38,11 @@ import quadmean.units.Basis;
         })
 final class PlanCommand extends DesignCommand {
     @Override
+    boolean readsTally(Design design) {
+        return design.plan().pilot() == Pilot.TALLY;
+    }
+
+    @Override
     ExitCode run(Design design) throws IOException {
         List<StratumOutlook> outlook;
         String variation;

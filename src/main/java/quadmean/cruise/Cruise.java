@@ -34,7 +34,10 @@ public final class Cruise {
      */
     public static Tally check(Design design) throws IOException {
         Tally tally = TallyReader.read(design);
-        return tally.isRefused() ? tally : TreeChecks.apply(design, heightSettings(design), tally);
+        if (tally.isRefused()) {
+            return tally;
+        }
+        return Equations.check(design, equations(design), TreeChecks.apply(design, heightSettings(design), tally));
     }
 
     /**
@@ -43,8 +46,8 @@ public final class Cruise {
      * @throws IOException if a tally file is missing or cannot be read
      */
     public static CruiseRun run(Design design) throws IOException {
-        EquationBook equations = EquationBook.of(design.volumes(), groups(design));
-        Tally tally = Equations.check(design, equations, check(design));
+        EquationBook equations = equations(design);
+        Tally tally = check(design);
         if (tally.isRefused()) {
             return new CruiseRun(tally, null);
         }
@@ -68,6 +71,10 @@ public final class Cruise {
         List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, equations, estimate);
         return new CruiseRun(
                 tally, new CruiseResult(design, tally, curves, heighted, volumes.used(), estimate, remeasure));
+    }
+
+    private static EquationBook equations(Design design) {
+        return EquationBook.of(design.volumes(), groups(design));
     }
 
     /** What plots that are not like the others mean for the estimate. */

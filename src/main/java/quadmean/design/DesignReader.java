@@ -150,6 +150,15 @@ public final class DesignReader {
                     "distances from a point need limiting_distance = \"centre\" or \"face\": the part of the stem that"
                             + " they reach");
         }
+        if (design.plan().cvPercent().isPresent() && design.strata().size() > 1) {
+            root.table("plan")
+                    .problem(
+                            Rule.DESIGN_VALUE,
+                            "cv",
+                            "",
+                            "one cv does not serve several strata; give each expected_mean and expected_cv, or"
+                                    + " pilot = \"tally\"");
+        }
         if (point && !design.exceptions().cut().isEmpty()) {
             root.table("selection")
                     .problem(

@@ -76,6 +76,11 @@ final class RowMaker {
         if (!e.hasError()) {
             return "no standard error: one plot in " + String.join(", ", sample.strataWithOnePlot());
         }
-        return e.mean() == 0 ? "no trees tallied here" : "";
+        if (e.mean() != 0) {
+            return "";
+        }
+        return attribute == Attribute.VOLUME
+                ? "no volume: no tree here that counts in volume"
+                : "no trees tallied here";
     }
 }

@@ -3,6 +3,7 @@ package quadmean.field;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import quadmean.design.ColumnRole;
@@ -11,6 +12,7 @@ import quadmean.model.Plot;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
+import quadmean.model.Stratum;
 import quadmean.model.Tally;
 
 /** Gathers plots, problems and the account of rows. */
@@ -65,6 +67,7 @@ final class TallyBuilder {
             finished.addAll(listedButAbsent());
             listNotReached();
             checkStrata(finished);
+            checkRoom(finished);
         }
         return Tally.of(finished, used, dropped, problems);
     }
@@ -125,6 +128,32 @@ final class TallyBuilder {
                     Rule.PLOT_NOT_REACHED,
                     design.policy(Rule.PLOT_NOT_REACHED),
                     "plot " + id + " was not reached"));
+        }
+    }
+
+    /** With the correction for a finite population a stratum cannot hold more plots than have room in it. */
+    private void checkRoom(List<Plot> finished) {
+        for (Stratum stratum : design.stratumList()) {
+            double room = design.finitePopulation().plotsIn(design.plot(), stratum.areaHa());
+            long run = finished.stream()
+                    .filter(p -> p.stratum().equals(stratum.code()))
+                    .count();
+            if (run > room) {
+                problems.add(new Problem(
+                        design.file().getFileName().toString(),
+                        0,
+                        "finite_population",
+                        stratum.code(),
+                        Rule.DESIGN_VALUE,
+                        Policy.REFUSE,
+                        String.format(
+                                Locale.ROOT,
+                                "%d plots were run in stratum %s, which has room for %.1f of this size; check its area and the"
+                                        + " size of the plot, or write finite_population = \"ignore\"",
+                                run,
+                                stratum.code(),
+                                room)));
+            }
         }
     }
 

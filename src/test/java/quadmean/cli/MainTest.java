@@ -70,6 +70,13 @@ class MainTest {
     }
 
     @Test
+    void planningFromTheDesignNeedsNoTally() {
+        Run run =
+                Run.of("plan", new SmallDesign().plus("[plan]\ncv = 40").write(folder), "--out", folder.resolve("out"));
+        run.assertCode(0);
+    }
+
+    @Test
     void folderIsNoDesign() {
         Run run = Run.of("check", folder);
         run.assertCode(2);
@@ -77,7 +84,7 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "check", "estimate"})
+    @ValueSource(strings = {"check", "estimate"})
     void missingTallyIsNamed(String command) {
         Run run = Run.of(command, new SmallDesign().write(folder), "--out", folder.resolve("out"));
         run.assertCode(2);

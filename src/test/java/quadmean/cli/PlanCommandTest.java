@@ -51,6 +51,12 @@ class PlanCommandTest {
     }
 
     @Test
+    void oneCoefficientOfVariationDoesNotServeSeveralStrata() throws IOException {
+        String expected = "expected_mean = 5\nexpected_cv = 40";
+        assertRefused(plan(stratified(expected, expected).plus("[plan]\ncv = 40"), Run.TALLY), "several strata");
+    }
+
+    @Test
     void oneStratumMayStateItsExpectations() throws IOException {
         SmallDesign design = new SmallDesign()
                 .with("area = 10\n", "")

@@ -71,6 +71,36 @@ class CruiseTest {
     }
 
     @Test
+    void checkFindsAMissingEquationToo() throws IOException {
+        DesignReading reading = design(
+                "",
+                "[species.Y]\n[volume.Y]\n" + COMBINED + "[policy]\nspecies-unknown = \"keep\"\n",
+                tally("X", 6, 6));
+        assertTrue(Cruise.check(reading.design()).problems().stream()
+                .anyMatch(p -> p.rule() == Rule.VOLUME_EQUATION_MISSING));
+    }
+
+    @Test
+    void morePlotsThanHaveRoomAreRefusedWhereTheCorrectionIsWanted() throws IOException {
+        String text = "[selection]\nfinite_population = \"correct\"\n";
+        String fixed = "kind = \"fixed\"\narea = 4";
+        DesignReading reading = design("", text, tally("X", 2, 0) + "3,1,X,30,\n", fixed);
+        // 10 ha have room for 2.5 plots of 4 ha
+        assertTrue(Cruise.check(reading.design()).problems().stream()
+                .anyMatch(p -> p.detail().contains("3 plots were run in stratum stand, which has room for 2.5")));
+    }
+
+    @Test
+    void withoutTreesThatCountInVolumeTheReasonSaysSo() throws IOException {
+        CruiseResult result = run("", "[output]\nmerchantable_dbh = 200\n[volume.\"*\"]\n" + COMBINED, tally("X", 6, 6))
+                .result();
+        assertNotNull(result);
+        assertEquals(
+                "no volume: no tree here that counts in volume",
+                row(result, Attribute.VOLUME).reason());
+    }
+
+    @Test
     void aGroupSharesItsEquation() throws IOException {
         CruiseResult result = run("", "[species.X]\ngroup = \"pines\"\n[volume.pines]\n" + COMBINED, tally("X", 6, 6))
                 .result();
@@ -129,6 +159,10 @@ class CruiseTest {
     }
 
     private DesignReading design(String cruise, String more, String tally) throws IOException {
+        return design(cruise, more, tally, "kind = \"point\"\nbasal_area_factor = 1");
+    }
+
+    private DesignReading design(String cruise, String more, String tally, String plot) throws IOException {
         Files.writeString(folder.resolve("tally.csv"), tally);
         String text = """
                 schema = 1
@@ -139,8 +173,7 @@ class CruiseTest {
                 target_attribute = "basal_area"
                 %s
                 [plot]
-                kind = "point"
-                basal_area_factor = 1
+                %s
                 [[tally]]
                 file = "tally.csv"
                 [tally.columns]
@@ -150,7 +183,7 @@ class CruiseTest {
                 dbh = { name = "dbh", unit = "cm" }
                 height = { name = "height", unit = "m" }
                 %s
-                """.formatted(cruise, more);
+                """.formatted(cruise, plot, more);
         Path file = Files.writeString(folder.resolve("test.toml"), text);
         return DesignReader.read(file);
     }
