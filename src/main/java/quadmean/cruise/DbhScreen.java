@@ -1,7 +1,6 @@
 package quadmean.cruise;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -11,6 +10,7 @@ import java.util.TreeMap;
 import quadmean.design.Design;
 import quadmean.model.Rule;
 import quadmean.model.Tree;
+import quadmean.stats.Robust;
 import quadmean.units.Unit;
 
 /** Finds diameters far from those of their species, on the log scale and by a scale that outliers do not move. */
@@ -20,8 +20,6 @@ final class DbhScreen {
 
     /** Robust standard deviations: common practice, no source. */
     private static final double FAR = 5;
-
-    private static final double MAD_TO_SD = 1.4826;
 
     /** Diameters of a plantation may be all alike; a spread under five percent is taken for five. */
     private static final double LEAST_SPREAD = 0.05;
@@ -41,9 +39,8 @@ final class DbhScreen {
 
     private static void screen(Design design, List<Tree> peers, Map<Tree, Finding> found) {
         double[] logs = peers.stream().mapToDouble(t -> Math.log(t.dbhCm())).toArray();
-        double middle = median(logs);
-        double spread = MAD_TO_SD
-                * median(Arrays.stream(logs).map(v -> Math.abs(v - middle)).toArray());
+        double middle = Robust.median(logs);
+        double spread = Robust.sd(logs, middle);
         double scale = Math.max(LEAST_SPREAD, spread);
         Unit unit = design.units().diameter();
         for (Tree tree : peers) {
@@ -68,11 +65,5 @@ final class DbhScreen {
                     tree,
                     new Finding(slip.isPresent() ? Rule.UNIT_SLIP : Rule.DBH_UNLIKELY, Finding.Subject.DBH, detail));
         }
-    }
-
-    private static double median(double[] values) {
-        double[] sorted = Arrays.stream(values).sorted().toArray();
-        int n = sorted.length;
-        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
     }
 }

@@ -1,19 +1,18 @@
 package quadmean.height;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import quadmean.model.CurveForm;
 import quadmean.model.Tree;
+import quadmean.stats.Robust;
 
 /**
  * Finds heights far off the curve of their species, by a scale that outliers do not move: 1.4826 times the median
  * absolute residual, which for normal scatter is the standard deviation.
  */
 public final class HeightScreen {
-    private static final double MAD_TO_SD = 1.4826;
     private static final int MAX_ROUNDS = 20;
 
     /** Heights are read to a decimetre at best, so no scatter is smaller than half of one (m). */
@@ -69,7 +68,7 @@ public final class HeightScreen {
             // as it is: a wild height must not draw the curve to itself by the ratio of its species
             HeightCurve curve = chosen.scaled(SpeciesRatio.NONE);
             List<Tree> peers = peers(trees, species, curve, settings);
-            double scale = Math.max(LEAST_SCALE, MAD_TO_SD * medianAbsolute(residuals(peers, curve)));
+            double scale = Math.max(LEAST_SCALE, Robust.sd(residuals(peers, curve), 0));
             for (Tree tree : peers) {
                 double expected = curve.heightMetres(tree.dbhCm());
                 double off = Math.abs(CurveChoice.height(tree).metres() - expected) / scale;
@@ -97,11 +96,5 @@ public final class HeightScreen {
         return trees.stream()
                 .mapToDouble(t -> CurveChoice.height(t).metres() - curve.heightMetres(t.dbhCm()))
                 .toArray();
-    }
-
-    private static double medianAbsolute(double[] residuals) {
-        double[] sorted = Arrays.stream(residuals).map(Math::abs).sorted().toArray();
-        int n = sorted.length;
-        return n % 2 == 1 ? sorted[n / 2] : (sorted[n / 2 - 1] + sorted[n / 2]) / 2;
     }
 }
