@@ -65,6 +65,10 @@ final class CheckCommand extends DesignCommand {
         write(target, draft.text());
         out().println("Draft: " + target);
         draft.gaps().forEach(line -> out().println("  " + line));
+        draft.text()
+                .lines()
+                .filter(l -> l.startsWith("# not in use") || l.startsWith("plots = "))
+                .forEach(l -> out().println("  " + l));
         out().println("Next: fill in the " + draft.gaps().size() + " marked lines, then quadmean check " + target);
         return ExitCode.DONE;
     }
@@ -109,7 +113,9 @@ final class CheckCommand extends DesignCommand {
         files.putAll(copies(design, tally));
         List<Path> written = write(design, files);
         out().println("Problems: " + written.get(0));
-        written.stream().skip(1).forEach(p -> out().println("To mend: " + p));
+        written.stream()
+                .skip(1)
+                .forEach(p -> out().println("To mend: " + p + " (then name it under file in the design)"));
         out().println("Next: quadmean estimate " + design.file());
         return ExitCode.DONE;
     }

@@ -31,7 +31,7 @@ final class Choices {
     static final class To implements ITypeConverter<DistanceTo> {
         @Override
         public DistanceTo convert(String text) {
-            return find(DistanceTo.values(), DistanceTo::id, text);
+            return find(DistanceTo.values(), DistanceTo::id, text.equals("center") ? "centre" : text);
         }
     }
 

@@ -57,14 +57,20 @@ abstract class DesignCommand implements Callable<Integer> {
             throw new CommandException(ExitCode.USAGE, "--out needs the name of a folder, such as --out results");
         }
         if (!Files.isRegularFile(designFile)) {
-            String what = Files.isDirectory(designFile)
-                    ? "a design is a file, and this is a folder: "
-                    : "there is no design file ";
+            String what =
+                    Files.isDirectory(designFile) ? "a design is a file, and this is a folder: " : "there is no file ";
             throw new CommandException(
                     ExitCode.USAGE, what + designFile + "; designs/README.md tells how to write one");
         }
         try {
             Optional<ExitCode> done = insteadOfDesign(designFile, out);
+            if (done.isEmpty() && designFile.toString().matches("(?i).*\\.(csv|xlsx|xls)")) {
+                throw new CommandException(
+                        ExitCode.USAGE,
+                        designFile
+                                + " looks like a tally, and this takes a design; draft one with: quadmean check --init "
+                                + designFile);
+            }
             return (done.isPresent() ? done.get() : work()).code();
         } catch (IOException e) {
             throw new CommandException(ExitCode.USAGE, "a file cannot be read: " + FileTrouble.explain(e));

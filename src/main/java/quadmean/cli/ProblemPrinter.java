@@ -36,13 +36,9 @@ final class ProblemPrinter {
     }
 
     static String rows(RowCount rows) {
-        return String.format(
-                Locale.ROOT,
-                "Rows: %d in = %d used + %d dropped; %d of those used are listed",
-                rows.in(),
-                rows.used(),
-                rows.dropped(),
-                rows.kept());
+        String listed = rows.kept() == 0 ? "" : "; " + rows.kept() + " of those used are listed";
+        return String.format(Locale.ROOT, "Rows: %d in = %d used + %d dropped", rows.in(), rows.used(), rows.dropped())
+                + listed;
     }
 
     private static String mark(Policy policy) {

@@ -84,6 +84,9 @@ final class SlopeCommand extends PocketCommand {
             description = "A fixed circular plot, such as 0.1ac or 0.04ha.")
     private @Nullable Amount plot;
 
+    /** Readings beyond this (ratio) are no level ground misread: common practice, no source. */
+    private static final double NOT_LEVEL = 0.05;
+
     @Override
     List<String> answer() {
         List<String> lines = new ArrayList<>();
@@ -138,6 +141,17 @@ final class SlopeCommand extends PocketCommand {
                                 + "; the slope is off by half their difference, which this check cannot show:"
                                 + " check again with one instrument";
                 });
+        boolean sameSign = check.there() * check.back() > 0;
+        if (sameSign
+                && Math.min(Math.abs(scale.tangent(check.there())), Math.abs(scale.tangent(check.back())))
+                        > NOT_LEVEL) {
+            lines.add(
+                    "! both readings have the same sign: one of them looks up the slope and the other down. Did one lose"
+                            + " its minus? Then the slope is "
+                            + Figures.slope(
+                                    new TwoWaySlope(scale, check.there(), -check.back(), check.instruments()).slope())
+                            + ".");
+        }
         if (check.isBeyondHalfUnit()) {
             lines.add("! index-error: more than half a unit (common practice, no source): have the instrument"
                     + " adjusted, or take the error off every reading.");

@@ -1,8 +1,10 @@
 package quadmean.design;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import quadmean.model.FinitePopulation;
@@ -16,6 +18,15 @@ import quadmean.units.UnitSystem;
 /** Reads {@code [plot]} and {@code [plan]}. */
 final class PlotParser {
     private static final double M2_PER_HA = 10_000;
+
+    /** Both spellings of the word are in use. */
+    private static final Map<String, StemPart> STEM_PARTS = stemParts();
+
+    private static Map<String, StemPart> stemParts() {
+        Map<String, StemPart> parts = new LinkedHashMap<>(Options.of(StemPart.values(), StemPart::id));
+        parts.put("center", StemPart.CENTRE);
+        return parts;
+    }
 
     private enum Kind {
         FIXED,
@@ -48,8 +59,7 @@ final class PlotParser {
     /** How crews decide whether a tree is on the plot. */
     static PlotRules rules(Section s) {
         return new PlotRules(
-                s.choice("limiting_distance", Options.of(StemPart.values(), StemPart::id))
-                        .orElse(null),
+                s.choice("limiting_distance", STEM_PARTS).orElse(null),
                 s.choice("on_slope", Options.of(PlotOnSlope.values(), PlotOnSlope::id))
                         .orElse(PlotOnSlope.HORIZONTAL_DISTANCES));
     }

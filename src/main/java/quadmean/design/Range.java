@@ -5,7 +5,7 @@ package quadmean.design;
  * arithmetic would lose.
  */
 enum Range {
-    POSITIVE("a number above 0, of a size from 1e-12 to 1e12") {
+    POSITIVE("a number above 0 of a size that makes sense") {
         @Override
         boolean holds(double v) {
             return v >= SMALLEST && v <= LARGEST;

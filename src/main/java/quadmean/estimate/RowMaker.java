@@ -15,6 +15,9 @@ import quadmean.units.Basis;
 final class RowMaker {
     private static final List<Attribute> SUMS = List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME);
 
+    /** Plots with trees of a species from which on the error of its mean diameter is given: common practice, no source. */
+    private static final int FEW_PLOTS = 3;
+
     private final Sample sample;
     private final EstimateSettings settings;
     private final String stratum;
@@ -48,7 +51,15 @@ final class RowMaker {
         MeanEstimate ratio = sample.ratio(value(Attribute.BASAL_AREA, species), value(Attribute.TREES, species));
         double qmd = BasalArea.quadraticMeanDiameter(ratio.mean(), 1);
         double half = qmd / (2 * ratio.mean());
+        if (isOnFewPlots(species) && ratio.n() > FEW_PLOTS) {
+            return new MeanEstimate(ratio.n(), 0, qmd, Double.NaN, Double.NaN);
+        }
         return new MeanEstimate(ratio.n(), ratio.df(), qmd, half * ratio.se(), half * ratio.sd());
+    }
+
+    /** Trees of one or two plots show next to nothing of how diameters vary, and a ratio's error comes out far too small. */
+    private boolean isOnFewPlots(String species) {
+        return sample.plotsWith(value(Attribute.TREES, species)) < FEW_PLOTS;
     }
 
     private EstimateRow row(String species, Attribute attribute, Basis basis, MeanEstimate e) {
@@ -74,7 +85,10 @@ final class RowMaker {
             return attribute == Attribute.VOLUME ? settings.volumeMissing() : "no trees tallied here";
         }
         if (!e.hasError()) {
-            return "no standard error: one plot in " + String.join(", ", sample.strataWithOnePlot());
+            List<String> single = sample.strataWithOnePlot();
+            return single.isEmpty()
+                    ? "no standard error: trees on fewer than " + FEW_PLOTS + " plots"
+                    : "no standard error: one plot in " + String.join(", ", single);
         }
         if (e.mean() != 0) {
             return "";

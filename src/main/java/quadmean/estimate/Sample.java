@@ -53,6 +53,14 @@ final class Sample {
         return single;
     }
 
+    /** Number of plots where a value is above zero. */
+    long plotsWith(ToDoubleFunction<SampledPlot> value) {
+        return plots.stream()
+                .flatMap(List::stream)
+                .filter(p -> value.applyAsDouble(p) > 0)
+                .count();
+    }
+
     /** Mean per hectare of a number that each plot has per hectare. */
     MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
         return StratifiedMean.estimate(samples(value), degrees());

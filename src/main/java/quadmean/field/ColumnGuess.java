@@ -22,7 +22,9 @@ final class ColumnGuess {
         words.put(ColumnRole.SPECIES, Set.of("species", "sp", "spp", "spec", "speciescode", "spcode"));
         words.put(ColumnRole.DBH, Set.of("dbh", "diameter", "diam", "dia", "d", "dbhclass", "diameterclass"));
         words.put(ColumnRole.GIRTH, Set.of("girth", "gbh", "circumference", "circ", "cbh"));
-        words.put(ColumnRole.HEIGHT, Set.of("height", "ht", "h", "totalheight", "totht", "hgt", "treeheight"));
+        words.put(
+                ColumnRole.HEIGHT,
+                Set.of("height", "ht", "h", "totalheight", "totalht", "totht", "tht", "hgt", "treeheight"));
         words.put(ColumnRole.TOP, Set.of("top", "topreading", "tip"));
         words.put(ColumnRole.BASE, Set.of("base", "basereading", "bottom", "foot"));
         words.put(ColumnRole.DISTANCE, Set.of("distance", "dist", "horizontaldistance", "hdist", "hd"));

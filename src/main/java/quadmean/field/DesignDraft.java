@@ -102,12 +102,13 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
                         + (us ? "metric" : "us"));
             }
             if (strata.isEmpty()) {
-                gap("area = 0", us ? "area of the stand, ac" : "area of the stand, ha");
+                gap("area = 0", "area of the stand, " + areaUnit(units, us));
+                plotList();
             } else {
                 add("", "[selection]", "method = \"stratified\"   # or \"stratified_systematic\"");
                 strata.forEach(code -> {
                     add("", "[[stratum]]", "code = " + quoted(code));
-                    gap("area = 0", us ? "ac" : "ha");
+                    gap("area = 0", areaUnit(units, us));
                 });
             }
             plot(us);
@@ -120,6 +121,22 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
             return String.join("\n", lines) + "\n";
         }
 
+        private static String areaUnit(Set<Unit> units, boolean us) {
+            return units.isEmpty() ? "ac or ha, as units says" : us ? "ac" : "ha";
+        }
+
+        /** Plots without trees are easily forgotten: the list of all plots brings them to light. */
+        private void plotList() {
+            Set<String> plots = new TreeSet<>(sketch.entries(columns.getOrDefault(ColumnRole.PLOT, "")));
+            if (!plots.isEmpty() && plots.stream().allMatch(p -> p.matches("[1-9]\\d{0,4}"))) {
+                int last = plots.stream().mapToInt(Integer::parseInt).max().orElseThrow();
+                int first = plots.stream().mapToInt(Integer::parseInt).min().orElseThrow();
+                add("", "[selection]");
+                add("plots = [\"" + first + "-" + last
+                        + "\"]   # every plot laid out? those without trees belong here too");
+            }
+        }
+
         private Set<Unit> lengths() {
             return columns.values().stream()
                     .map(HeaderUnits::length)
@@ -128,11 +145,14 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
         }
 
         private void plot(boolean us) {
+            add("", "[plot]");
+            gap("kind = \"?\"", "point (prism or gauge), fixed, or nested with [[plot.ring]]; and its size, as below");
             add(
-                    "",
-                    "[plot]",
-                    "kind = \"fixed\"   # or \"point\" with basal_area_factor, or \"nested\" with [[plot.ring]]");
-            gap("area = 0", us ? "size of a plot, ac; or radius = ..., ft" : "size of a plot, ha; or radius = ..., m");
+                    "# basal_area_factor = " + (us ? "20   # of a point, ft2/ac" : "4   # of a point, m2/ha"),
+                    "# area = "
+                            + (us
+                                    ? "0.1   # of a fixed plot, ac; or radius = ..., ft"
+                                    : "0.04   # of a fixed plot, ha; or radius = ..., m"));
         }
 
         private void columns() {

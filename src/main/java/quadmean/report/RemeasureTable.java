@@ -77,13 +77,14 @@ final class RemeasureTable {
         double height = Unit.METRE.convert(r.tree().heightM(), units.length());
         double doubt = Unit.METRE.convert(r.doubtM(), units.length());
         Stream<Cell> known = Stream.of(
-                Cell.text(r.tree().tree().label()),
+                Cell.markup(
+                        "<span class=\"whole\">" + Html.escape(r.tree().tree().label()) + "</span>"),
                 Cell.text(r.tree().tree().species()),
                 Cell.number(Rounding.decimals(1).text(dbh)),
                 Cell.number(Rounding.decimals(1).text(height)),
                 Cell.number(Rounding.decimals(1).text(doubt)),
                 effect(units, r),
-                Cell.text(String.join("; ", why(r))));
+                Cell.markup("<span class=\"why\">" + Html.escape(String.join("; ", why(r))) + "</span>"));
         return Stream.concat(known, Stream.generate(() -> Cell.text("")).limit(further))
                 .toList();
     }

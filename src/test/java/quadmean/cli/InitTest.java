@@ -42,6 +42,7 @@ class InitTest {
 
     private Run checkFilled(String draft) throws IOException {
         String filled = draft.replace("area = 0 ", "area = 1 ")
+                .replace("kind = \"?\"", "area = 1\nkind = \"fixed\"")
                 .replace("unit = \"?\"", "unit = \"cm\"")
                 .replace("units = \"?\"", "units = \"metric\"");
         return Run.of("check", Files.writeString(folder.resolve("filled.toml"), filled), "--out", folder.resolve("o"));

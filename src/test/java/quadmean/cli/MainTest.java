@@ -77,6 +77,13 @@ class MainTest {
     }
 
     @Test
+    void aTallyGivenAsADesignIsToldSo() {
+        Run run = Run.of("check", "datasets/demo-tally.csv", "--out", folder.resolve("out"));
+        run.assertCode(2);
+        assertTrue(run.err().contains("check --init"), run.err());
+    }
+
+    @Test
     void folderIsNoDesign() {
         Run run = Run.of("check", folder);
         run.assertCode(2);

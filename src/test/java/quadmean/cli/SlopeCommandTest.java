@@ -9,6 +9,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SlopeCommandTest {
+
+    @Test
+    void aLostMinusIsAskedAfter() {
+        Run run = Run.of("slope", "--there", "18.5", "--back", "17.5", "--instruments", "same");
+        run.assertCode(0);
+        assertTrue(run.out().contains("Did one lose its minus? Then the slope is 18.0 %"), run.out());
+        Run level = Run.of("slope", "--there", "0.6", "--back", "0.4", "--instruments", "same");
+        assertFalse(level.out().contains("minus"), level.out());
+    }
     /** Formulary 6.4: +18.5 and -17.5 are 18.0 % and half a point. */
     @Test
     void twoWayCheck() {

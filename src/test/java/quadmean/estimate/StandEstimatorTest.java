@@ -95,6 +95,23 @@ class StandEstimatorTest {
         assertEquals(0, qmd.se(), 1e-9, "two plots alike leave no error");
     }
 
+    /** One tree has a diameter and no error: a ratio of one plot to itself has no residual (by algebra). */
+    @Test
+    void aSpeciesOnFewPlotsHasADiameterWithoutAnError() {
+        List<SampledPlot> plots = new ArrayList<>();
+        for (int i = 1; i <= 5; i++) {
+            plots.add(Stands.plot(String.valueOf(i), "stand", 20 + i));
+        }
+        plots.add(new SampledPlot("6", "stand", List.of(new Stem("RARE", 40, 1))));
+        StandEstimate e = StandEstimator.estimate(ONE, plots, POINTS);
+        EstimateRow rare = row(e, "*", "RARE", Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO);
+        Tolerance.ROUNDING.check(40, rare.mean(), "diameter");
+        assertTrue(Double.isNaN(rare.se()) && Double.isNaN(rare.lower()));
+        assertEquals("no standard error: trees on fewer than 3 plots", rare.reason());
+        assertFalse(Double.isNaN(
+                row(e, "*", "X", Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO).se()));
+    }
+
     @Test
     void aStratumWithOnePlotHasNoErrorAndSaysSo() {
         List<SampledPlot> plots =
