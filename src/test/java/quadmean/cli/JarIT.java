@@ -29,6 +29,16 @@ class JarIT {
         assertTrue(run.out().matches("quadmean \\d+\\.\\d+\\.\\d+\\s*"), run.out());
     }
 
+    /** Licences and notices travel with the program. */
+    @Test
+    void carriesItsLicenceAndTheNoticesOfOthers() throws Exception {
+        try (java.util.jar.JarFile jar = new java.util.jar.JarFile(JAR.toFile())) {
+            for (String name : List.of("LICENSE", "THIRD-PARTY.txt")) {
+                assertTrue(jar.getEntry("META-INF/quadmean/" + name) != null, name);
+            }
+        }
+    }
+
     @Test
     void estimatesTheDemonstrationStand() throws Exception {
         Run run = run("estimate", Path.of("designs/demo.toml").toAbsolutePath().toString());
