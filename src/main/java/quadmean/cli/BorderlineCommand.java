@@ -7,10 +7,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import quadmean.measure.BorderlineErrors;
 import quadmean.measure.BorderlineTree;
-import quadmean.measure.DistanceTo;
 import quadmean.measure.PointGauge;
 import quadmean.measure.Slope;
 import quadmean.stats.NormalCurve;
+import quadmean.units.DistanceTo;
 
 /** {@code quadmean borderline}: whether a tree near the limit of a point sample is in. */
 @Command(

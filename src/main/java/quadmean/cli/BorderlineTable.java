@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
-import quadmean.measure.DistanceTo;
 import quadmean.measure.PointGauge;
 import quadmean.measure.Slope;
+import quadmean.units.DistanceTo;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 

@@ -5,9 +5,9 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import quadmean.measure.DistanceTo;
 import quadmean.measure.InstrumentUse;
 import quadmean.units.AngleScale;
+import quadmean.units.DistanceTo;
 import quadmean.units.UnitSystem;
 
 /** Options that take one of a few words. */

@@ -6,25 +6,20 @@ import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import quadmean.design.Design;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.Expansion;
 import quadmean.estimate.StandEstimate;
 import quadmean.height.CurveTable;
-import quadmean.height.HeightCurve;
 import quadmean.height.HeightedTree;
-import quadmean.height.SpeciesCurve;
 import quadmean.model.FieldHeight;
-import quadmean.model.HeightSource;
 import quadmean.model.Plot;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 import quadmean.model.Stratum;
 import quadmean.model.Tally;
 import quadmean.model.Tree;
-import quadmean.stats.Moments;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 import quadmean.volume.EquationBook;
@@ -47,7 +42,6 @@ final class RemeasureList {
             Rule.RING_WRONG);
 
     private final Design design;
-    private final Tally tally;
     private final CurveTable curves;
     private final EquationBook equations;
     private final double standM3;
@@ -57,7 +51,6 @@ final class RemeasureList {
     private RemeasureList(
             Design design, Tally tally, CurveTable curves, EquationBook equations, StandEstimate estimate) {
         this.design = design;
-        this.tally = tally;
         this.curves = curves;
         this.equations = equations;
         this.standM3 = estimate.row(EstimateRow.ALL, EstimateRow.ALL, Attribute.VOLUME, Basis.TOTAL)
@@ -104,7 +97,9 @@ final class RemeasureList {
         boolean wholeTree = own.stream()
                 .anyMatch(p ->
                         p.rule() == Rule.DBH_UNLIKELY || p.rule() == Rule.TREE_TOO_FAR || p.rule() == Rule.RING_WRONG);
-        double effect = stems * (wholeTree ? volume(heighted, 0) : swing(heighted, doubt));
+        boolean counts =
+                design.counting().counts(Attribute.VOLUME, tree.detail().status(), tree.dbhCm());
+        double effect = counts ? stems * (wholeTree ? volume(heighted, 0) : swing(heighted, doubt)) : 0;
         found.add(new Remeasure(
                 heighted,
                 doubt,
@@ -114,30 +109,13 @@ final class RemeasureList {
                 remarks));
     }
 
-    /** How far the height may be off (m). */
-    private double doubt(HeightedTree heighted, List<Problem> own) {
+    /** How far the height may be off (m): by its readings, or where the curve had to fill it by the curve and its scatter. */
+    private static double doubt(HeightedTree heighted, List<Problem> own) {
         FieldHeight field = heighted.tree().height();
         if (field != null) {
             return field.sdM();
         }
-        if (own.isEmpty() || heighted.source() == HeightSource.NONE) {
-            return Double.NaN;
-        }
-        return scatter(heighted.tree().species());
-    }
-
-    /** Standard deviation of the field heights about the curve in use for a species (m). */
-    private double scatter(String species) {
-        HeightCurve curve = curves.curve(species);
-        if (curve == null) {
-            return Double.NaN;
-        }
-        boolean pooled = curve.species().equals(SpeciesCurve.POOLED);
-        double[] residuals = TreeChecks.wholeTrees(tally).stream()
-                .filter(t -> t.height() != null && (pooled || t.species().equals(species)))
-                .mapToDouble(t -> Objects.requireNonNull(t.height()).metres() - curve.heightMetres(t.dbhCm()))
-                .toArray();
-        return Moments.of(residuals).sd();
+        return own.isEmpty() ? Double.NaN : heighted.standardErrorM();
     }
 
     /** Half of what the volume of one tree moves between the height plus and minus its doubt (m³). */

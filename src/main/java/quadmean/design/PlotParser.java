@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
-import quadmean.model.PlotOnSlope;
 import quadmean.model.Rule;
-import quadmean.model.StemPart;
+import quadmean.units.DistanceTo;
+import quadmean.units.PlotOnSlope;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
@@ -20,11 +20,11 @@ final class PlotParser {
     private static final double M2_PER_HA = 10_000;
 
     /** Both spellings of the word are in use. */
-    private static final Map<String, StemPart> STEM_PARTS = stemParts();
+    private static final Map<String, DistanceTo> STEM_PARTS = stemParts();
 
-    private static Map<String, StemPart> stemParts() {
-        Map<String, StemPart> parts = new LinkedHashMap<>(Options.of(StemPart.values(), StemPart::id));
-        parts.put("center", StemPart.CENTRE);
+    private static Map<String, DistanceTo> stemParts() {
+        Map<String, DistanceTo> parts = new LinkedHashMap<>(Options.of(DistanceTo.values(), DistanceTo::id));
+        parts.put("center", DistanceTo.CENTRE);
         return parts;
     }
 

@@ -12,6 +12,7 @@ import quadmean.design.Design;
 import quadmean.design.ReadingSettings;
 import quadmean.measure.AngleError;
 import quadmean.measure.BestDistance;
+import quadmean.measure.CommonPractice;
 import quadmean.measure.HeightErrors;
 import quadmean.measure.ReadingCheck;
 import quadmean.measure.TreeReadings;
@@ -22,9 +23,6 @@ import quadmean.units.Unit;
 
 /** The height of a row: as written, or worked out from its readings. */
 final class HeightReader {
-    /** The tallest tree known is near 116 m (from memory). */
-    private static final double TALLEST_M = 130;
-
     private final SightingReader sightings = new SightingReader();
     private final HeightErrors errors;
     private final double eyeHeightM;
@@ -117,7 +115,7 @@ final class HeightReader {
     }
 
     private boolean isPossible(double metres) {
-        return metres > breastHeightM && metres < TALLEST_M;
+        return metres > breastHeightM && metres < CommonPractice.TALLEST_TREE;
     }
 
     private static double metres(Row row, ColumnRole role, double value) {

@@ -2,18 +2,18 @@ package quadmean.field;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
-import quadmean.measure.DistanceTo;
 import quadmean.measure.FixedPlot;
 import quadmean.measure.PointGauge;
 import quadmean.model.PlotDesign;
 import quadmean.model.PlotDesign.Ring;
 import quadmean.model.Rule;
-import quadmean.model.StemPart;
+import quadmean.units.DistanceTo;
 import quadmean.units.Unit;
 
 /** Whether a tree belongs on its plot: near enough, and on the ring that its dbh belongs to. */
@@ -55,7 +55,8 @@ final class PlotLimits {
     private double limitMetres(double dbhCm) {
         PlotDesign plot = design.plot();
         if (plot instanceof PlotDesign.Point point) {
-            DistanceTo to = design.plotRules().limitTo() == StemPart.FACE ? DistanceTo.FACE : DistanceTo.CENTRE;
+            DistanceTo to = Objects.requireNonNull(
+                    design.plotRules().limitTo(), "a design with distances from points says what they reach");
             return new PointGauge(point.basalAreaFactor()).limitingDistance(dbhCm, to);
         }
         double areaHa = plot instanceof PlotDesign.Fixed fixed

@@ -1,5 +1,7 @@
 package quadmean.measure;
 
+import quadmean.units.DistanceTo;
+
 /**
  * A tree near the limit of a point sample, taped.
  *

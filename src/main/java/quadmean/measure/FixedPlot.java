@@ -1,5 +1,7 @@
 package quadmean.measure;
 
+import quadmean.units.PlotOnSlope;
+
 /**
  * A circular plot of fixed size.
  *
@@ -57,7 +59,7 @@ public record FixedPlot(double radius) {
      * @param toTree slope along the line from the plot centre to the tree
      * @return distance along the ground (m)
      */
-    public double limit(PlotSlopeMethod method, Slope fallLine, Slope toTree) {
+    public double limit(PlotOnSlope method, Slope fallLine, Slope toTree) {
         return switch (method) {
             case HORIZONTAL_DISTANCES -> toTree.along(radius);
             case LARGER_RADIUS -> radiusOnSlope(fallLine);

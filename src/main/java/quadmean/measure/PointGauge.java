@@ -1,5 +1,7 @@
 package quadmean.measure;
 
+import quadmean.units.DistanceTo;
+
 /**
  * A gauge or prism of a basal area factor. By definition a tree is in as far as the circle of its plot holds the factor:
  * factor = 2500·(d/R)² in m²/ha, with d and R in the same unit (10 890·(d/R)² in ft²/ac).

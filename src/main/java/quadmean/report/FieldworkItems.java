@@ -7,9 +7,9 @@ import java.util.TreeSet;
 import quadmean.chart.Wording;
 import quadmean.design.Design;
 import quadmean.model.PlotDesign;
-import quadmean.model.StemPart;
 import quadmean.model.TreeStatus;
 import quadmean.units.Attribute;
+import quadmean.units.DistanceTo;
 import quadmean.units.Unit;
 
 /** What the design says of the field work, as items of the methods. */
@@ -28,7 +28,7 @@ final class FieldworkItems {
         List<Item> items = new ArrayList<>();
         who(design, items);
         if (design.plot() instanceof PlotDesign.Point) {
-            StemPart part = design.plotRules().limitTo();
+            DistanceTo part = design.plotRules().limitTo();
             if (part != null) {
                 items.add(new Item("Limiting distances", "To the " + part.id() + " of the stem, horizontally."));
             }

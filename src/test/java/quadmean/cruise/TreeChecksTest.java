@@ -168,6 +168,18 @@ class TreeChecksTest {
         assertTrue(result.remeasure().get(2).problems().get(0).contains("top is missing"), "2-2");
     }
 
+    /** Tree 1-1 is dead: it counts in no volume, and so its doubt moves none. */
+    @Test
+    void aTreeThatCountsInNoVolumeHarmsNone() throws IOException {
+        String rows = "plot,tree,species,dbh,top,base,distance,status\n1,1,X,60,150,-15,10,dead\n1,2,X,20,150,-15,10,\n"
+                + "2,1,X,30,60,-6,30,\n";
+        CruiseResult result = run(rows, "");
+        List<String> order =
+                result.remeasure().stream().map(r -> r.tree().tree().label()).toList();
+        assertEquals(List.of("1-2", "1-1"), order);
+        assertEquals(0, result.remeasure().get(1).effectM3());
+    }
+
     private CruiseResult run(String tally, String more) throws IOException {
         DesignReading reading = design(tally, more);
         assertNotNull(reading.design(), () -> reading.problems().toString());

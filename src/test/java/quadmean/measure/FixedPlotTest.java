@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.support.ReferenceFiles;
 import quadmean.support.Tolerance;
+import quadmean.units.PlotOnSlope;
 import quadmean.units.Unit;
 
 class FixedPlotTest {
@@ -90,11 +91,11 @@ class FixedPlotTest {
         Slope fall = new Slope(0.75);
         Slope line = new Slope(0.5);
         Tolerance.ROUNDING.check(
-                10 * Math.sqrt(1.25), plot.limit(PlotSlopeMethod.HORIZONTAL_DISTANCES, fall, line), "line to the tree");
+                10 * Math.sqrt(1.25), plot.limit(PlotOnSlope.HORIZONTAL_DISTANCES, fall, line), "line to the tree");
         // √(1 + 0.75²) = 1.25
         Tolerance.ROUNDING.check(
-                10 * Math.sqrt(1.25), plot.limit(PlotSlopeMethod.LARGER_RADIUS, fall, line), "larger radius");
-        assertEquals(10, plot.limit(PlotSlopeMethod.HORIZONTAL_DISTANCES, fall, Slope.LEVEL));
+                10 * Math.sqrt(1.25), plot.limit(PlotOnSlope.LARGER_RADIUS, fall, line), "larger radius");
+        assertEquals(10, plot.limit(PlotOnSlope.HORIZONTAL_DISTANCES, fall, Slope.LEVEL));
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.support.ReferenceFiles;
 import quadmean.support.Tolerance;
+import quadmean.units.DistanceTo;
 import quadmean.units.Unit;
 
 class PointGaugeTest {

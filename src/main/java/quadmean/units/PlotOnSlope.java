@@ -1,4 +1,4 @@
-package quadmean.model;
+package quadmean.units;
 
 /** How a fixed plot keeps its horizontal area on a slope. */
 public enum PlotOnSlope {

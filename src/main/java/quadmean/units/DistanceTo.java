@@ -1,4 +1,4 @@
-package quadmean.measure;
+package quadmean.units;
 
 /**
  * Which part of the stem a limiting distance reaches. The two differ by half a diameter and are never mixed in a cruise:
@@ -16,7 +16,7 @@ public enum DistanceTo {
         this.id = id;
     }
 
-    /** The name used in options. */
+    /** The name used in design files and options. */
     public String id() {
         return id;
     }
