@@ -32,8 +32,9 @@ final class RemeasurePage {
         } else {
             int all = result.remeasure().size();
             String caption = all > MOST ? "The first " + MOST + " of " + all + " trees" : "Trees to measure again";
+            html.section("trees", "Trees");
             html.raw(RemeasureTable.markup(result, MOST, caption, List.of("New reading", "By, date")));
-            html.raw(RemeasureTable.legend(result, MOST));
+            html.raw(RemeasureTable.legend(result, MOST)).endSection();
         }
         html.element(
                 "p",

@@ -59,12 +59,12 @@ final class RemeasureTable {
         List<Cell> header = Stream.concat(
                         Stream.of(
                                 Cell.text("Tree"),
+                                Cell.text("Why"),
                                 Cell.text("Species"),
                                 Cell.number("Dbh (" + units.diameter().label() + ")"),
                                 Cell.number("Height in use (" + length + ")"),
                                 Cell.number("In doubt by (" + length + ")"),
-                                Cell.number("Effect on the stand's volume"),
-                                Cell.text("Why")),
+                                Cell.number("Effect on the stand's volume")),
                         further.stream().map(Cell::text))
                 .toList();
         HtmlTable table = HtmlTable.of(caption, header);
@@ -79,12 +79,12 @@ final class RemeasureTable {
         Stream<Cell> known = Stream.of(
                 Cell.markup(
                         "<span class=\"whole\">" + Html.escape(r.tree().tree().label()) + "</span>"),
+                Cell.markup("<span class=\"why\">" + Html.escape(String.join("; ", why(r))) + "</span>"),
                 Cell.text(r.tree().tree().species()),
                 Cell.number(Rounding.decimals(1).text(dbh)),
                 Cell.number(Rounding.decimals(1).text(height)),
                 Cell.number(Rounding.decimals(1).text(doubt)),
-                effect(units, r),
-                Cell.markup("<span class=\"why\">" + Html.escape(String.join("; ", why(r))) + "</span>"));
+                effect(units, r));
         return Stream.concat(known, Stream.generate(() -> Cell.text("")).limit(further))
                 .toList();
     }
