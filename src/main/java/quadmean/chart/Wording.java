@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.stream.Stream;
 import quadmean.cruise.CruiseResult;
-import quadmean.model.VolumeSpec;
+import quadmean.model.Standing;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 import quadmean.units.UnitSystem;
@@ -59,13 +59,12 @@ public final class Wording {
      * @return for instance {@code from memory}; empty if every equation is verified
      */
     public static String standing(CruiseResult result, String species) {
-        List<VolumeSpec.Standing> doubtful = Stream.of(VolumeSpec.Standing.INVENTED, VolumeSpec.Standing.FROM_MEMORY)
+        List<Standing> doubtful = Stream.of(Standing.INVENTED, Standing.FROM_MEMORY)
                 .filter(s -> result.equations().entrySet().stream()
                         .anyMatch(e -> (species.equals("*") || e.getKey().equals(species))
                                 && e.getValue().standing() == s))
                 .toList();
-        return String.join(
-                ", ", doubtful.stream().map(VolumeSpec.Standing::label).toList());
+        return String.join(", ", doubtful.stream().map(Standing::label).toList());
     }
 
     /** A remark in brackets for titles that show volume; empty where there is nothing to remark. */

@@ -45,6 +45,7 @@ import quadmean.units.UnitSystem;
  * @param counting which trees count in what
  * @param exceptions plots that are not like the others
  * @param plotRules how crews decide whether a tree is on the plot
+ * @param wood what is worked out of trees besides their cubic volume
  */
 public record Design(
         Path file,
@@ -72,7 +73,8 @@ public record Design(
         CruiseNotes notes,
         Counting counting,
         PlotExceptions exceptions,
-        PlotRules plotRules) {
+        PlotRules plotRules,
+        WoodSettings wood) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);

@@ -130,7 +130,8 @@ public final class DesignReader {
                 FieldParser.notes(cruise),
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file),
-                PlotParser.rules(root.table("plot")));
+                PlotParser.rules(root.table("plot")),
+                WoodParser.parse(root, species, units));
         checkFieldRules(root, design);
         checkTiles(selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);

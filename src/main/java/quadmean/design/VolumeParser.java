@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import quadmean.model.Rule;
+import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeSpec.LogBase;
-import quadmean.model.VolumeSpec.Standing;
 import quadmean.units.Quantity;
 import quadmean.units.Unit;
 

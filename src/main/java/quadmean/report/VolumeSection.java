@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
+import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 import quadmean.report.HtmlTable.Cell;
@@ -50,8 +51,8 @@ final class VolumeSection {
                         + spec.heightUnit().label() + ", V " + spec.volumeUnit().label()),
                 Cell.text("Coefficients: " + spec.source() + ". Form: "
                         + spec.form().source() + "."),
-                Cell.markup("<span class=\"tag " + (spec.standing() == VolumeSpec.Standing.VERIFIED ? "good" : "doubt")
-                        + "\">" + Html.escape(spec.standing().label()) + "</span>"));
+                Cell.markup("<span class=\"tag " + (spec.standing() == Standing.VERIFIED ? "good" : "doubt") + "\">"
+                        + Html.escape(spec.standing().label()) + "</span>"));
     }
 
     private static String logarithm(VolumeSpec spec) {

@@ -17,6 +17,7 @@ import quadmean.design.PlotRules;
 import quadmean.design.ReadingSettings;
 import quadmean.design.SpeciesEntry;
 import quadmean.design.StratumEntry;
+import quadmean.design.WoodSettings;
 import quadmean.estimate.DiameterClass;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.PlotsNeeded;
@@ -36,6 +37,7 @@ import quadmean.model.Problem;
 import quadmean.model.RowCount;
 import quadmean.model.Rule;
 import quadmean.model.SelectionMethod;
+import quadmean.model.Standing;
 import quadmean.model.Stratum;
 import quadmean.model.Tally;
 import quadmean.model.Tree;
@@ -121,7 +123,8 @@ public final class SampleCruise {
                 d.notes(),
                 d.counting(),
                 d.exceptions(),
-                d.plotRules());
+                d.plotRules(),
+                d.wood());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -132,7 +135,7 @@ public final class SampleCruise {
                 Unit.FOOT,
                 Unit.CUBIC_FOOT,
                 "made up",
-                VolumeSpec.Standing.INVENTED);
+                Standing.INVENTED);
         return new CruiseResult(
                 other, r.tally(), r.curves(), r.trees(), Map.of("PSME", logarithmic), r.estimate(), List.of());
     }
@@ -185,7 +188,8 @@ public final class SampleCruise {
                 CruiseNotes.NONE,
                 Counting.STANDARD,
                 PlotExceptions.NONE,
-                PlotRules.STANDARD);
+                PlotRules.STANDARD,
+                WoodSettings.NONE);
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {
@@ -196,14 +200,14 @@ public final class SampleCruise {
     private static Map<String, VolumeSpec> equations() {
         return Map.of(
                 "PSME",
-                equation("PSME", VolumeSpec.Standing.FROM_MEMORY),
+                equation("PSME", Standing.FROM_MEMORY),
                 "ABGR",
-                equation("*", VolumeSpec.Standing.VERIFIED),
+                equation("*", Standing.VERIFIED),
                 NASTY,
-                equation("*", VolumeSpec.Standing.VERIFIED));
+                equation("*", Standing.VERIFIED));
     }
 
-    private static VolumeSpec equation(String code, VolumeSpec.Standing standing) {
+    private static VolumeSpec equation(String code, Standing standing) {
         return new VolumeSpec(
                 code,
                 VolumeForm.COMBINED_VARIABLE,

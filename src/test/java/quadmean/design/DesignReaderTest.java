@@ -20,6 +20,7 @@ import quadmean.model.PlotDesign;
 import quadmean.model.Policy;
 import quadmean.model.Rule;
 import quadmean.model.SelectionMethod;
+import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 import quadmean.units.AngleScale;
@@ -125,11 +126,11 @@ class DesignReaderTest {
                         Unit.FOOT,
                         Unit.CUBIC_FOOT,
                         "Browne 1962, British Columbia Forest Service: Douglas-fir, interior",
-                        VolumeSpec.Standing.FROM_MEMORY),
+                        Standing.FROM_MEMORY),
                 volumes.get("PSME"));
         VolumeSpec rest = Objects.requireNonNull(volumes.get("*"));
         assertEquals(VolumeForm.COMBINED_VARIABLE, rest.form());
-        assertEquals(VolumeSpec.Standing.INVENTED, rest.standing());
+        assertEquals(Standing.INVENTED, rest.standing());
     }
 
     @Test

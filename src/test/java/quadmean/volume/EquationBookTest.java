@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeSpec.LogBase;
-import quadmean.model.VolumeSpec.Standing;
 import quadmean.units.Unit;
 
 class EquationBookTest {

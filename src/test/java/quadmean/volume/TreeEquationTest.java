@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeSpec.LogBase;
-import quadmean.model.VolumeSpec.Standing;
 import quadmean.support.Tolerance;
 import quadmean.units.Unit;
 
