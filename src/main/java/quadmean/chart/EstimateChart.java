@@ -42,7 +42,7 @@ final class EstimateChart {
     private static List<EstimateRow> rows(CruiseResult result) {
         Attribute attribute = result.design().targetAttribute();
         Basis basis = Wording.comparable(attribute);
-        return result.estimate().rows().stream()
+        return result.estimate().wholeRows().stream()
                 .filter(r -> r.attribute() == attribute && r.basis() == basis && Double.isFinite(r.mean()))
                 .toList();
     }
@@ -71,7 +71,7 @@ final class EstimateChart {
         String limits = Wording.confidence(result.estimate().confidence()) + " confidence limits";
         String unknown = rows.stream().allMatch(r -> Double.isFinite(r.upper())) ? "" : " (no whisker: limits unknown)";
         String title = Wording.capital(Wording.perArea(attribute, units)) + " by " + by + ". Bar: estimate; whisker: "
-                + limits + unknown + "." + Wording.volumeRemark(result);
+                + limits + unknown + "." + Wording.targetRemark(result);
         String alt = "Bars of " + Wording.perArea(attribute, units) + " for " + by + " " + String.join(", ", labels)
                 + ", with " + limits + " as whiskers. The table by " + by + " has the numbers.";
         return new Picture(id, title, alt, Drawing.svg(chart, id));

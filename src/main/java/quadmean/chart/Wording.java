@@ -3,6 +3,7 @@ package quadmean.chart;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quadmean.cruise.CruiseResult;
 import quadmean.model.Standing;
@@ -53,25 +54,38 @@ public final class Wording {
     }
 
     /**
-     * How far the volume equations behind an estimate of volume can be trusted, worst first.
+     * How far what stands behind an estimate can be trusted, worst first.
      *
      * @param species species code, or {@code *} for all
-     * @return for instance {@code from memory}; empty if every equation is verified
+     * @return for instance {@code from memory}; empty if everything is verified
      */
-    public static String standing(CruiseResult result, String species) {
-        List<Standing> doubtful = Stream.of(Standing.INVENTED, Standing.FROM_MEMORY)
-                .filter(s -> result.equations().entrySet().stream()
-                        .anyMatch(e -> (species.equals("*") || e.getKey().equals(species))
-                                && e.getValue().standing() == s))
-                .toList();
-        return String.join(", ", doubtful.stream().map(Standing::label).toList());
+    public static String standing(CruiseResult result, Attribute attribute, String species) {
+        List<Standing> found =
+                result.used().standings(attribute, species).distinct().toList();
+        return Stream.of(Standing.INVENTED, Standing.FROM_MEMORY)
+                .filter(found::contains)
+                .map(Standing::label)
+                .collect(Collectors.joining(", "));
     }
 
-    /** A remark in brackets for titles that show volume; empty where there is nothing to remark. */
-    static String volumeRemark(CruiseResult result) {
-        String standing = standing(result, "*");
-        return result.design().targetAttribute() != Attribute.VOLUME || standing.isEmpty()
-                ? ""
-                : " Volume equations: " + standing + ".";
+    /** What the words of {@link #standing} are said of. */
+    public static String standsBehind(Attribute attribute) {
+        return switch (attribute) {
+            case TREES, BASAL_AREA, QUADRATIC_MEAN_DIAMETER -> "";
+            case VOLUME -> "volume equations";
+            case LOG_VOLUME, NET_LOG_VOLUME -> "stem profiles";
+            case BOARD_FEET, NET_BOARD_FEET -> "log rule and stem profiles";
+            case VALUE -> "prices, log rule and stem profiles";
+            case GREEN_WEIGHT -> "volume equations and weight factors";
+            case BIOMASS -> "biomass equations";
+            case CARBON -> "biomass equations and carbon fraction";
+        };
+    }
+
+    /** A remark for titles that show the target attribute; empty where there is nothing to remark. */
+    static String targetRemark(CruiseResult result) {
+        Attribute target = result.design().targetAttribute();
+        String standing = standing(result, target, "*");
+        return standing.isEmpty() ? "" : " " + capital(standsBehind(target)) + ": " + standing + ".";
     }
 }

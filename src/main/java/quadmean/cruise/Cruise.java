@@ -11,6 +11,7 @@ import quadmean.estimate.EstimateSettings;
 import quadmean.estimate.SampledPlot;
 import quadmean.estimate.StandEstimate;
 import quadmean.estimate.StandEstimator;
+import quadmean.estimate.Stem;
 import quadmean.field.TallyReader;
 import quadmean.height.CurveTable;
 import quadmean.height.HeightSettings;
@@ -18,9 +19,11 @@ import quadmean.height.HeightedTree;
 import quadmean.height.ResidualDraw;
 import quadmean.model.CurveForm;
 import quadmean.model.Policy;
+import quadmean.model.Product;
 import quadmean.model.Rule;
 import quadmean.model.Tally;
 import quadmean.model.Tree;
+import quadmean.units.Attribute;
 import quadmean.volume.EquationBook;
 
 /** The whole line from design and tally to estimate. */
@@ -70,7 +73,19 @@ public final class Cruise {
         estimate = estimate.withNotes(volumes.notes()).withNotes(plotNotes(design));
         List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, equations, estimate);
         return new CruiseRun(
-                tally, new CruiseResult(design, tally, curves, heighted, volumes.used(), estimate, remeasure));
+                tally,
+                new CruiseResult(
+                        design,
+                        tally,
+                        curves,
+                        heighted,
+                        plots.stream()
+                                .flatMap(p -> p.stems().stream())
+                                .map(Stem::wood)
+                                .toList(),
+                        WoodUsed.ofVolumes(volumes.used()),
+                        estimate,
+                        remeasure));
     }
 
     private static EquationBook equations(Design design) {
@@ -155,6 +170,13 @@ public final class Cruise {
                 design.height().curves().calibration());
     }
 
+    private static List<String> products(Design design) {
+        return design.wood().logs().stream()
+                .flatMap(l -> l.products().stream())
+                .map(Product::code)
+                .toList();
+    }
+
     private static EstimateSettings settings(Design design, String volumeMissing) {
         return new EstimateSettings(
                 design.plot(),
@@ -164,6 +186,8 @@ public final class Cruise {
                 design.targetErrorPercent(),
                 design.targetAttribute(),
                 design.diameterClassCm(),
-                volumeMissing);
+                design.attributes(),
+                products(design),
+                volumeMissing.isEmpty() ? Map.of() : Map.of(Attribute.VOLUME, volumeMissing));
     }
 }

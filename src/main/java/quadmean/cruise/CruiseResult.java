@@ -8,6 +8,7 @@ import quadmean.height.CurveTable;
 import quadmean.height.HeightedTree;
 import quadmean.model.Tally;
 import quadmean.model.VolumeSpec;
+import quadmean.volume.TreeWood;
 
 /**
  * A cruise worked through: from the tally to the estimate.
@@ -16,7 +17,8 @@ import quadmean.model.VolumeSpec;
  * @param tally plots, the account of rows and the problems found, those of the height curves among them
  * @param curves height curves
  * @param trees trees with their heights, in tally order
- * @param equations the volume equation used for each species that occurs; empty where heights are unknown
+ * @param wood what is in one tree of each row, in the order of {@code trees}
+ * @param used what the wood was worked out with; no volume equations where heights are unknown
  * @param estimate the estimates
  * @param remeasure trees worth measuring again, most harmful first
  */
@@ -25,12 +27,18 @@ public record CruiseResult(
         Tally tally,
         CurveTable curves,
         List<HeightedTree> trees,
-        Map<String, VolumeSpec> equations,
+        List<TreeWood> wood,
+        WoodUsed used,
         StandEstimate estimate,
         List<Remeasure> remeasure) {
     public CruiseResult {
         trees = List.copyOf(trees);
-        equations = Map.copyOf(equations);
+        wood = List.copyOf(wood);
         remeasure = List.copyOf(remeasure);
+    }
+
+    /** The volume equation used for each species that occurs. */
+    public Map<String, VolumeSpec> equations() {
+        return used.volumes();
     }
 }

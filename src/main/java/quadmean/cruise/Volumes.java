@@ -18,6 +18,7 @@ import quadmean.model.VolumeSpec;
 import quadmean.units.Attribute;
 import quadmean.volume.EquationBook;
 import quadmean.volume.TreeEquation;
+import quadmean.volume.TreeWood;
 
 /** Volumes tree by tree, with an account of the equations used and of what could not be worked out. */
 final class Volumes {
@@ -34,11 +35,16 @@ final class Volumes {
 
     Stem stem(HeightedTree heighted) {
         Tree tree = heighted.tree();
-        Set<Attribute> counts = Stream.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME)
+        Set<Attribute> counts = Stream.of(Attribute.values())
                 .filter(a -> counting.counts(a, tree.detail().status(), tree.dbhCm()))
                 .collect(Collectors.toSet());
         double volume = counts.contains(Attribute.VOLUME) ? volume(heighted) : 0;
-        return new Stem(tree.species(), tree.dbhCm(), volume, tree.detail().count(), counts);
+        return new Stem(
+                tree.species(),
+                tree.dbhCm(),
+                TreeWood.ofVolume(volume),
+                tree.detail().count(),
+                counts);
     }
 
     private double volume(HeightedTree heighted) {

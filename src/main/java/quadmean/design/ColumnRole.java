@@ -41,7 +41,11 @@ public enum ColumnRole {
     /** Number of trees that a row stands for. */
     COUNT("count", Measure.NUMBER),
     /** Number of 16-ft logs. */
-    LOGS("logs", Measure.NUMBER);
+    LOGS("logs", Measure.NUMBER),
+    /** Grade of the tree, as products name it. */
+    GRADE("grade", Measure.TEXT),
+    /** Share of the wood that is no good, in percent. */
+    DEFECT("defect", Measure.NUMBER);
 
     private final String key;
     private final Measure measure;

@@ -36,8 +36,18 @@ public record Counting(
 
     /** Whether a tree counts in an attribute. */
     public boolean counts(Attribute attribute, TreeStatus status, double dbhCm) {
-        boolean big = attribute != Attribute.VOLUME || dbhCm >= minMerchantableCm;
-        return big && statuses.getOrDefault(attribute, Set.of()).contains(status);
+        Attribute like = like(attribute);
+        boolean big = like != Attribute.VOLUME || dbhCm >= minMerchantableCm;
+        return big && statuses.getOrDefault(like, Set.of()).contains(status);
+    }
+
+    /** What is made of volume counts as volume does; biomass and carbon count as trees do. */
+    private static Attribute like(Attribute attribute) {
+        return switch (attribute) {
+            case LOG_VOLUME, NET_LOG_VOLUME, BOARD_FEET, NET_BOARD_FEET, VALUE, GREEN_WEIGHT -> Attribute.VOLUME;
+            case BIOMASS, CARBON, QUADRATIC_MEAN_DIAMETER -> Attribute.TREES;
+            case TREES, BASAL_AREA, VOLUME -> attribute;
+        };
     }
 
     /**

@@ -1,6 +1,7 @@
 package quadmean.design;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -114,6 +115,13 @@ public record Design(
     /** The strata without what the design says of their plots. */
     public List<Stratum> stratumList() {
         return strata.stream().map(StratumEntry::stratum).toList();
+    }
+
+    /** What the cruise estimates as sums over trees, in the order of the outputs. */
+    public List<Attribute> attributes() {
+        List<Attribute> all = new ArrayList<>(List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME));
+        wood.addAttributes(all);
+        return all;
     }
 
     /** Name of a species for people; the code itself where the design has none. */

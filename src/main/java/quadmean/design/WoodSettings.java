@@ -2,6 +2,7 @@ package quadmean.design;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import quadmean.model.BiomassSpec;
@@ -11,6 +12,7 @@ import quadmean.model.LogSettings;
 import quadmean.model.PriceList;
 import quadmean.model.TaperSpec;
 import quadmean.model.VolumeSpec;
+import quadmean.units.Attribute;
 
 /**
  * What a design says of wood besides the cubic volume of trees; each map by species code, group or {@code *}.
@@ -41,5 +43,24 @@ public record WoodSettings(
         tapers = Collections.unmodifiableMap(new LinkedHashMap<>(tapers));
         biomass = Collections.unmodifiableMap(new LinkedHashMap<>(biomass));
         greenWeight = Collections.unmodifiableMap(new LinkedHashMap<>(greenWeight));
+    }
+
+    /** Adds the attributes that the design asks for. */
+    void addAttributes(List<Attribute> all) {
+        if (logs.isPresent()) {
+            all.addAll(List.of(Attribute.LOG_VOLUME, Attribute.NET_LOG_VOLUME));
+        }
+        if (logs.isPresent() || !boardFeet.isEmpty()) {
+            all.addAll(List.of(Attribute.BOARD_FEET, Attribute.NET_BOARD_FEET));
+        }
+        if (prices.isPresent()) {
+            all.add(Attribute.VALUE);
+        }
+        if (!greenWeight.isEmpty()) {
+            all.add(Attribute.GREEN_WEIGHT);
+        }
+        if (!biomass.isEmpty()) {
+            all.addAll(List.of(Attribute.BIOMASS, Attribute.CARBON));
+        }
     }
 }

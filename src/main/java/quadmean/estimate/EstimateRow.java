@@ -10,6 +10,7 @@ import quadmean.units.UnitSystem;
  *
  * @param stratum stratum code; {@code *} for all strata
  * @param species species code; {@code *} for all species
+ * @param part which logs; all of them, or whole trees, unless the row is of one product or one place in the stem
  * @param attribute what is estimated
  * @param basis per unit area, total, or ratio
  * @param n plots
@@ -25,6 +26,7 @@ import quadmean.units.UnitSystem;
 public record EstimateRow(
         String stratum,
         String species,
+        Part part,
         Attribute attribute,
         Basis basis,
         int n,

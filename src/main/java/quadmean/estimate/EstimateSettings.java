@@ -1,5 +1,7 @@
 package quadmean.estimate;
 
+import java.util.List;
+import java.util.Map;
 import quadmean.model.DegreesRule;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
@@ -15,7 +17,9 @@ import quadmean.units.Attribute;
  * @param targetErrorPercent allowed sampling error (percent)
  * @param target attribute that the target applies to
  * @param diameterClassCm width of diameter classes (cm)
- * @param volumeMissing why volumes are not known, empty if they are
+ * @param attributes what to estimate besides the quadratic mean diameter, in the order of the rows
+ * @param products codes of the products that logs are cut for
+ * @param missing for attributes that are not known, why
  */
 public record EstimateSettings(
         PlotDesign plot,
@@ -25,4 +29,40 @@ public record EstimateSettings(
         double targetErrorPercent,
         Attribute target,
         double diameterClassCm,
-        String volumeMissing) {}
+        List<Attribute> attributes,
+        List<String> products,
+        Map<Attribute, String> missing) {
+    public EstimateSettings {
+        attributes = List.copyOf(attributes);
+        products = List.copyOf(products);
+        missing = Map.copyOf(missing);
+    }
+
+    /** Settings for trees, basal area and volume, and no logs; {@code volumeMissing} says why volumes are not known. */
+    public EstimateSettings(
+            PlotDesign plot,
+            FinitePopulation finitePopulation,
+            DegreesRule degreesRule,
+            double confidence,
+            double targetErrorPercent,
+            Attribute target,
+            double diameterClassCm,
+            String volumeMissing) {
+        this(
+                plot,
+                finitePopulation,
+                degreesRule,
+                confidence,
+                targetErrorPercent,
+                target,
+                diameterClassCm,
+                List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME),
+                List.of(),
+                volumeMissing.isEmpty() ? Map.of() : Map.of(Attribute.VOLUME, volumeMissing));
+    }
+
+    /** Why an attribute is not known; empty if it is. */
+    String whyMissing(Attribute attribute) {
+        return missing.getOrDefault(attribute, "");
+    }
+}

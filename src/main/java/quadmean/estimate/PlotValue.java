@@ -6,6 +6,9 @@ import quadmean.model.PlotDesign;
 import quadmean.stats.Moments;
 import quadmean.units.Attribute;
 import quadmean.units.BasalArea;
+import quadmean.units.Unit;
+import quadmean.volume.CutLog;
+import quadmean.volume.TreeWood;
 
 /** What a plot says per hectare: the sum over its trees of expansion factor times the tree's value. */
 final class PlotValue {
@@ -13,21 +16,48 @@ final class PlotValue {
 
     /** The value of an attribute from the stems that pass a filter; a plot without any is a zero. */
     static ToDoubleFunction<SampledPlot> of(PlotDesign design, Attribute attribute, Predicate<Stem> filter) {
+        return of(design, attribute, Part.ALL, filter);
+    }
+
+    /** The value of an attribute from some of the logs of the stems that pass a filter. */
+    static ToDoubleFunction<SampledPlot> of(PlotDesign design, Attribute attribute, Part part, Predicate<Stem> filter) {
         return plot -> Moments.sum(plot.stems().stream()
                         .filter(filter)
                         .filter(stem -> stem.counts().contains(attribute))
-                        .mapToDouble(stem ->
-                                stem.count() * Expansion.treesPerHa(design, stem.dbhCm()) * value(attribute, stem))
+                        .mapToDouble(stem -> stem.count()
+                                * Expansion.treesPerHa(design, stem.dbhCm())
+                                * value(attribute, part, stem))
                         .toArray())
                 / plot.inside();
     }
 
-    private static double value(Attribute attribute, Stem stem) {
+    /** Of one tree, in the metric unit of the attribute's total. */
+    private static double value(Attribute attribute, Part part, Stem stem) {
+        TreeWood wood = stem.wood();
         return switch (attribute) {
             case TREES -> 1;
             case BASAL_AREA -> BasalArea.ofTree(stem.dbhCm());
-            case VOLUME -> stem.volumeM3();
+            case VOLUME -> wood.volumeM3();
+            case LOG_VOLUME -> logs(wood, part, CutLog::cubicM3);
+            case NET_LOG_VOLUME -> logs(wood, part, CutLog::netM3);
+            case BOARD_FEET -> wood.treeBoardFeet().orElseGet(() -> logs(wood, part, CutLog::boardFeet));
+            case NET_BOARD_FEET ->
+                wood.treeBoardFeet().isPresent()
+                        ? wood.treeBoardFeet().getAsDouble() * (1 - wood.defect())
+                        : logs(wood, part, CutLog::netBoardFeet);
+            case VALUE -> logs(wood, part, CutLog::value);
+            case GREEN_WEIGHT -> Unit.KILOGRAM.convert(wood.greenKg(), Unit.TONNE);
+            case BIOMASS -> Unit.KILOGRAM.convert(wood.dryKg(), Unit.TONNE);
+            case CARBON -> Unit.KILOGRAM.convert(wood.carbonKg(), Unit.TONNE);
             case QUADRATIC_MEAN_DIAMETER -> throw new IllegalArgumentException("a ratio has no value on a single plot");
         };
+    }
+
+    private static double logs(TreeWood wood, Part part, ToDoubleFunction<CutLog> value) {
+        double sum = 0;
+        for (CutLog log : wood.logs()) {
+            sum += part.holds(log) ? value.applyAsDouble(log) : 0;
+        }
+        return sum;
     }
 }

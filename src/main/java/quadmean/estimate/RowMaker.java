@@ -2,9 +2,7 @@ package quadmean.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
-import quadmean.model.PlotDesign;
 import quadmean.stats.Interval;
 import quadmean.stats.MeanEstimate;
 import quadmean.units.Attribute;
@@ -13,8 +11,6 @@ import quadmean.units.Basis;
 
 /** Makes the rows of the estimate table for one stratum, or for all of them, and one species, or all. */
 final class RowMaker {
-    private static final List<Attribute> SUMS = List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME);
-
     /** Plots with trees of a species from which on the error of its mean diameter is given: common practice, no source. */
     private static final int FEW_PLOTS = 3;
 
@@ -30,20 +26,35 @@ final class RowMaker {
 
     List<EstimateRow> rows(String species) {
         List<EstimateRow> rows = new ArrayList<>();
-        for (Attribute attribute : SUMS) {
-            MeanEstimate mean = sample.mean(value(attribute, species));
-            rows.add(row(species, attribute, Basis.PER_AREA, mean));
-            rows.add(row(species, attribute, Basis.TOTAL, mean.times(sample.areaHa())));
+        for (Attribute attribute : settings.attributes()) {
+            sums(species, Part.ALL, attribute, rows);
         }
-        rows.add(row(species, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, quadraticMeanDiameter(species)));
+        rows.add(
+                row(species, Part.ALL, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, quadraticMeanDiameter(species)));
         return rows;
     }
 
+    /** The rows of one product, or of one place in the stem. */
+    List<EstimateRow> rows(String species, Part part) {
+        List<EstimateRow> rows = new ArrayList<>();
+        settings.attributes().stream()
+                .filter(Attribute::isOfLogs)
+                .forEach(attribute -> sums(species, part, attribute, rows));
+        return rows;
+    }
+
+    private void sums(String species, Part part, Attribute attribute, List<EstimateRow> rows) {
+        MeanEstimate mean = sample.mean(PlotValue.of(settings.plot(), attribute, part, stem -> isOf(stem, species)));
+        rows.add(row(species, part, attribute, Basis.PER_AREA, mean));
+        rows.add(row(species, part, attribute, Basis.TOTAL, mean.times(sample.areaHa())));
+    }
+
+    private static boolean isOf(Stem stem, String species) {
+        return species.equals(EstimateRow.ALL) || stem.species().equals(species);
+    }
+
     private ToDoubleFunction<SampledPlot> value(Attribute attribute, String species) {
-        PlotDesign plot = settings.plot();
-        Predicate<Stem> filter =
-                stem -> species.equals(EstimateRow.ALL) || stem.species().equals(species);
-        return PlotValue.of(plot, attribute, filter);
+        return PlotValue.of(settings.plot(), attribute, stem -> isOf(stem, species));
     }
 
     /** √(G/(k·N)), its error from that of the ratio G/N: the relative error of a square root is half as large. */
@@ -62,11 +73,12 @@ final class RowMaker {
         return sample.plotsWith(value(Attribute.TREES, species)) < FEW_PLOTS;
     }
 
-    private EstimateRow row(String species, Attribute attribute, Basis basis, MeanEstimate e) {
+    private EstimateRow row(String species, Part part, Attribute attribute, Basis basis, MeanEstimate e) {
         Interval limits = e.interval(settings.confidence());
         return new EstimateRow(
                 stratum,
                 species,
+                part,
                 attribute,
                 basis,
                 e.n(),
@@ -82,7 +94,8 @@ final class RowMaker {
 
     private String reason(Attribute attribute, MeanEstimate e) {
         if (Double.isNaN(e.mean())) {
-            return attribute == Attribute.VOLUME ? settings.volumeMissing() : "no trees tallied here";
+            String why = settings.whyMissing(attribute);
+            return why.isEmpty() ? "no trees tallied here" : why;
         }
         if (!e.hasError()) {
             List<String> single = sample.strataWithOnePlot();
@@ -90,11 +103,16 @@ final class RowMaker {
                     ? "no standard error: trees on fewer than " + FEW_PLOTS + " plots"
                     : "no standard error: one plot in " + String.join(", ", single);
         }
-        if (e.mean() != 0) {
-            return "";
-        }
-        return attribute == Attribute.VOLUME
-                ? "no volume: no tree here that counts in volume"
-                : "no trees tallied here";
+        return e.mean() == 0 ? nothing(attribute) : "";
+    }
+
+    private static String nothing(Attribute attribute) {
+        return switch (attribute) {
+            case TREES, BASAL_AREA, QUADRATIC_MEAN_DIAMETER -> "no trees tallied here";
+            case VOLUME, GREEN_WEIGHT -> "no volume: no tree here that counts in volume";
+            case BIOMASS, CARBON -> "no tree here that counts in biomass";
+            case LOG_VOLUME, NET_LOG_VOLUME, BOARD_FEET, NET_BOARD_FEET -> "no log of this kind here";
+            case VALUE -> "no log here that has a price";
+        };
     }
 }

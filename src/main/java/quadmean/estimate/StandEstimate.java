@@ -38,11 +38,22 @@ public record StandEstimate(
         return new StandEstimate(confidence, rows, running, diameters, needed, all);
     }
 
-    /** One row, if it is there. */
+    /** The rows of whole trees, or of all logs together. */
+    public List<EstimateRow> wholeRows() {
+        return rows.stream().filter(r -> r.part().equals(Part.ALL)).toList();
+    }
+
+    /** One row of whole trees, or of all logs together, if it is there. */
     public Optional<EstimateRow> row(String stratum, String species, Attribute attribute, Basis basis) {
+        return row(stratum, species, Part.ALL, attribute, basis);
+    }
+
+    /** One row, if it is there. */
+    public Optional<EstimateRow> row(String stratum, String species, Part part, Attribute attribute, Basis basis) {
         return rows.stream()
                 .filter(r -> r.stratum().equals(stratum)
                         && r.species().equals(species)
+                        && r.part().equals(part)
                         && r.attribute() == attribute
                         && r.basis() == basis)
                 .findFirst();

@@ -56,22 +56,59 @@ public final class StandEstimator {
                 .map(Stem::species)
                 .toList()));
         List<EstimateRow> rows = new ArrayList<>();
-        RowMaker all = new RowMaker(whole, settings, EstimateRow.ALL);
-        species.forEach(s -> rows.addAll(all.rows(s)));
+        rows.addAll(rows(whole, EstimateRow.ALL, species));
         if (strata.size() > 1) {
             for (Stratum stratum : strata) {
-                Sample one = Sample.of(List.of(stratum), plots, settings);
-                RowMaker maker = new RowMaker(one, settings, stratum.code());
-                species.forEach(s -> rows.addAll(maker.rows(s)));
+                rows.addAll(rows(Sample.of(List.of(stratum), plots, settings), stratum.code(), species));
             }
         }
         return rows;
     }
 
+    /** Whole trees first, then what their logs are; a species without a log of a kind has no row for it. */
+    private List<EstimateRow> rows(Sample sample, String stratum, List<String> species) {
+        RowMaker maker = new RowMaker(sample, settings, stratum);
+        List<EstimateRow> rows = new ArrayList<>();
+        species.forEach(s -> rows.addAll(maker.rows(s)));
+        for (Part part : parts()) {
+            species.stream().filter(s -> occurs(s, part)).forEach(s -> rows.addAll(maker.rows(s, part)));
+        }
+        return rows;
+    }
+
+    /** Each product of the design, then each place in the stem that occurs. */
+    private List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        settings.products().forEach(p -> parts.add(Part.ofProduct(p)));
+        int longest = plots.stream()
+                .flatMap(p -> p.stems().stream())
+                .mapToInt(s -> s.wood().logs().size())
+                .max()
+                .orElse(0);
+        for (int i = 1; i <= longest; i++) {
+            parts.add(Part.ofLog(i));
+        }
+        return parts;
+    }
+
+    private boolean occurs(String species, Part part) {
+        return species.equals(EstimateRow.ALL)
+                || plots.stream()
+                        .flatMap(p -> p.stems().stream())
+                        .filter(s -> s.species().equals(species))
+                        .anyMatch(s -> s.wood().logs().stream().anyMatch(part::holds));
+    }
+
     private List<PlotsNeeded> needed(List<EstimateRow> rows) {
         List<Attribute> order = new ArrayList<>(List.of(settings.target()));
-        List.of(Attribute.VOLUME, Attribute.BASAL_AREA, Attribute.TREES).stream()
-                .filter(a -> a != settings.target())
+        List.of(
+                        Attribute.NET_BOARD_FEET,
+                        Attribute.NET_LOG_VOLUME,
+                        Attribute.VOLUME,
+                        Attribute.BASAL_AREA,
+                        Attribute.TREES)
+                .stream()
+                .filter(a -> a != settings.target() && settings.attributes().contains(a))
                 .forEach(order::add);
         return order.stream().map(a -> needed(a, rows)).toList();
     }
@@ -80,6 +117,7 @@ public final class StandEstimator {
         Optional<EstimateRow> row = rows.stream()
                 .filter(r -> r.stratum().equals(EstimateRow.ALL)
                         && r.species().equals(EstimateRow.ALL)
+                        && r.part().equals(Part.ALL)
                         && r.attribute() == attribute
                         && r.basis() == Basis.PER_AREA)
                 .findFirst();

@@ -3,25 +3,26 @@ package quadmean.estimate;
 import java.util.EnumSet;
 import java.util.Set;
 import quadmean.units.Attribute;
+import quadmean.volume.TreeWood;
 
 /**
  * What the estimate needs of a tallied tree.
  *
  * @param species species code
  * @param dbhCm dbh (cm)
- * @param volumeM3 volume of one tree (m³); NaN if it is not known
+ * @param wood what is in one tree
  * @param count number of trees that the tally row stands for
  * @param counts attributes that the tree counts in; in the others it is a zero
  */
-public record Stem(String species, double dbhCm, double volumeM3, int count, Set<Attribute> counts) {
+public record Stem(String species, double dbhCm, TreeWood wood, int count, Set<Attribute> counts) {
     private static final Set<Attribute> ALL = Set.copyOf(EnumSet.allOf(Attribute.class));
 
     public Stem {
         counts = Set.copyOf(counts);
     }
 
-    /** A single tree that counts in everything. */
+    /** A single tree that counts in everything, of which the volume is known (m³; NaN if it is not). */
     public Stem(String species, double dbhCm, double volumeM3) {
-        this(species, dbhCm, volumeM3, 1, ALL);
+        this(species, dbhCm, TreeWood.ofVolume(volumeM3), 1, ALL);
     }
 }

@@ -31,6 +31,8 @@ final class ColumnGuess {
         words.put(ColumnRole.STATUS, Set.of("status", "treestatus", "condition"));
         words.put(ColumnRole.BROKEN, Set.of("broken", "brokentop"));
         words.put(ColumnRole.COUNT, Set.of("count", "n", "stems", "trees", "tally", "ntrees", "freq", "frequency"));
+        words.put(ColumnRole.GRADE, Set.of("grade", "treegrade", "quality"));
+        words.put(ColumnRole.DEFECT, Set.of("defect", "defectpct", "defectpercent", "cullpct", "cullpercent"));
         words.put(ColumnRole.LOGS, Set.of("logs", "nlogs", "numlogs", "logcount"));
         return words;
     }

@@ -28,7 +28,22 @@ final class DetailReader {
                 status(row, problems),
                 top(row, problems),
                 StemCount.logs(row, problems),
-                merchantable(row, problems));
+                merchantable(row, problems),
+                row.text(ColumnRole.GRADE),
+                defect(row, problems));
+    }
+
+    private static double defect(Row row, RowProblems problems) {
+        double percent = Numbers.read(row, ColumnRole.DEFECT, problems).orElse(0);
+        if (percent < 0 || percent > 100) {
+            problems.add(
+                    Rule.DEFECT_IMPOSSIBLE,
+                    ColumnRole.DEFECT,
+                    row.text(ColumnRole.DEFECT) + " % of defect would leave "
+                            + (percent < 0 ? "more wood than there is" : "a negative net volume"));
+            return 0;
+        }
+        return percent / 100;
     }
 
     private TreeStatus status(Row row, RowProblems problems) {

@@ -74,6 +74,11 @@ public enum Rule {
             "a row stands for a whole number of trees, 1 or more",
             "write the number of trees; leave it empty for one tree; take rows of no trees out",
             Policy.DROP),
+    DEFECT_IMPOSSIBLE(
+            "defect-impossible",
+            "defect lies between 0 and 100 % of the wood",
+            "write the share of the wood that is no good, in percent; leave it empty for none",
+            Policy.DROP),
     LOGS_UNUSABLE(
             "logs-unusable",
             "a number of 16-ft logs is counted in halves, from 0 to 24",

@@ -10,15 +10,27 @@ import java.util.OptionalDouble;
  * @param top whether its height goes to the tip or to a break
  * @param logs number of 16-ft logs, if counted
  * @param merchantableM height to the merchantable top (m), if taken
+ * @param grade grade as written, empty if none was given
+ * @param defect share of the wood that is no good, in [0, 1]
  */
-public record TreeDetail(int count, TreeStatus status, Top top, OptionalDouble logs, OptionalDouble merchantableM) {
+public record TreeDetail(
+        int count,
+        TreeStatus status,
+        Top top,
+        OptionalDouble logs,
+        OptionalDouble merchantableM,
+        String grade,
+        double defect) {
     /** One living tree with its top on, and nothing more known. */
     public static final TreeDetail PLAIN =
-            new TreeDetail(1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty());
+            new TreeDetail(1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty(), "", 0);
 
     public TreeDetail {
         if (count < 1) {
             throw new IllegalArgumentException("a row stands for one tree or more, got " + count);
+        }
+        if (!(defect >= 0 && defect <= 1)) {
+            throw new IllegalArgumentException("the share of defect must lie in [0, 1], got " + defect);
         }
     }
 

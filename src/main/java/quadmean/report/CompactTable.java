@@ -29,7 +29,9 @@ final class CompactTable {
     /** What the lines stand for. */
     enum By {
         SPECIES("Species"),
-        STRATUM("Stratum");
+        STRATUM("Stratum"),
+        PRODUCT("Product"),
+        LOG("Log, from the butt");
 
         private final String title;
 
@@ -38,11 +40,21 @@ final class CompactTable {
         }
 
         private String code(EstimateRow row) {
-            return this == SPECIES ? row.species() : row.stratum();
+            return switch (this) {
+                case SPECIES -> row.species();
+                case STRATUM -> row.stratum();
+                case PRODUCT -> row.part().product();
+                case LOG -> row.part().place();
+            };
         }
 
         private String name(CruiseResult result, String code) {
-            return this == SPECIES ? Names.species(result, code) : Names.stratum(result, code);
+            return switch (this) {
+                case SPECIES -> Names.species(result, code);
+                case STRATUM -> Names.stratum(result, code);
+                case PRODUCT -> Names.product(result, code);
+                case LOG -> code.equals(EstimateRow.ALL) ? "All logs" : code;
+            };
         }
     }
 
@@ -94,12 +106,12 @@ final class CompactTable {
     }
 
     private String standingNote(List<EstimateRow> rows) {
-        Set<String> standings = new LinkedHashSet<>();
-        rows.forEach(r -> standings.addAll(List.of(Facts.standing(result, r).split(", "))));
-        standings.remove("");
-        return standings.isEmpty()
-                ? ""
-                : "<p class=\"notes\">† volume equations: " + Html.escape(String.join(", ", standings)) + ".</p>\n";
+        Set<String> said = new LinkedHashSet<>();
+        rows.stream()
+                .filter(r -> !Facts.standing(result, r).isEmpty())
+                .forEach(r -> said.add(Wording.standsBehind(r.attribute()) + " "
+                        + Wording.standing(result, r.attribute(), EstimateRow.ALL)));
+        return said.isEmpty() ? "" : "<p class=\"notes\">† " + Html.escape(String.join("; ", said)) + ".</p>\n";
     }
 
     private static boolean isSameKind(EstimateRow a, EstimateRow b) {

@@ -77,6 +77,8 @@ public final class EstimateJson {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("stratum", row.stratum());
         node.put("species", row.species());
+        node.put("product", row.part().product());
+        node.put("log", row.part().place());
         node.put("attribute", row.attribute().id());
         node.put("basis", row.basis().id());
         node.put("unit", row.unit(system).symbol());

@@ -1,15 +1,23 @@
 package quadmean.report;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
+import quadmean.estimate.Part;
 import quadmean.estimate.PlotsNeeded;
 import quadmean.report.HtmlTable.Cell;
+import quadmean.units.Attribute;
 
 /** The sections with estimates of the stand, its species and its strata. */
 final class EstimateTables {
+    /** What the tables of species and strata have a column for; what is made of the wood has tables of its own. */
+    private static final Set<Attribute> TREES =
+            EnumSet.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME, Attribute.QUADRATIC_MEAN_DIAMETER);
+
     private final CruiseResult result;
     private final String level;
 
@@ -34,7 +42,7 @@ final class EstimateTables {
         html.raw(FullTable.markup(
                 result,
                 "Estimates for the stand, all species",
-                r -> isAll(r.stratum()) && isAll(r.species()),
+                r -> isWhole(r) && isAll(r.stratum()) && isAll(r.species()),
                 r -> ""));
         html.raw(neededTable());
         result.estimate().notes().forEach(note -> html.element("p", "notes", note));
@@ -43,11 +51,11 @@ final class EstimateTables {
 
     private void species(Html html) {
         html.section("species", "By species");
-        Predicate<EstimateRow> rows = r -> isAll(r.stratum());
+        Predicate<EstimateRow> rows = r -> isWhole(r) && isAll(r.stratum());
         html.raw(CompactTable.markup(
                 result,
                 "Estimates by species, with sampling error at " + level + " confidence",
-                rows,
+                rows.and(r -> TREES.contains(r.attribute())),
                 CompactTable.By.SPECIES));
         html.details("Every number by species, in both unit systems");
         html.raw(FullTable.markup(
@@ -60,17 +68,18 @@ final class EstimateTables {
 
     private void strata(Html html) {
         html.section("strata", "By stratum");
-        Predicate<EstimateRow> rows = r -> isAll(r.species());
+        Predicate<EstimateRow> rows = r -> isWhole(r) && isAll(r.species());
         html.raw(CompactTable.markup(
                 result,
                 "Estimates by stratum, with sampling error at " + level + " confidence",
-                rows,
+                rows.and(r -> TREES.contains(r.attribute())
+                        || r.attribute() == result.design().targetAttribute()),
                 CompactTable.By.STRATUM));
         html.details("Every number by stratum and species, in both unit systems");
         html.raw(FullTable.markup(
                 result,
                 "Estimates by stratum and species",
-                r -> !isAll(r.stratum()),
+                r -> isWhole(r) && !isAll(r.stratum()),
                 r -> Names.stratum(result, r.stratum())
                         + (isAll(r.species()) ? ", all species" : ", " + Names.species(result, r.species()))));
         html.endDetails().endSection();
@@ -109,6 +118,10 @@ final class EstimateTables {
     private String unknown(PlotsNeeded n) {
         boolean isKnown = n.needed().isPresent() && Double.isFinite(n.achievedPercent());
         return isKnown ? "" : EstimateJson.reason(result, n.attribute());
+    }
+
+    private static boolean isWhole(EstimateRow row) {
+        return row.part().equals(Part.ALL);
     }
 
     private static boolean isAll(String code) {

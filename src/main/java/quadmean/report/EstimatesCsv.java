@@ -12,6 +12,8 @@ final class EstimatesCsv {
     private static final List<String> HEADER = List.of(
             "stratum",
             "species",
+            "product",
+            "log",
             "attribute",
             "basis",
             "unit",
@@ -38,6 +40,8 @@ final class EstimatesCsv {
         return List.of(
                 row.stratum(),
                 row.species(),
+                row.part().product(),
+                row.part().place(),
                 row.attribute().id(),
                 row.basis().id(),
                 row.unit(system).symbol(),

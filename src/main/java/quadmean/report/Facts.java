@@ -14,15 +14,14 @@ import quadmean.height.SpeciesCurve;
 import quadmean.model.HeightSource;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
-import quadmean.units.Attribute;
 
 /** Counts and look-ups in a cruise result that several outputs need. */
 final class Facts {
     private Facts() {}
 
-    /** How far the equations behind a row can be trusted; empty for rows without volume or with verified equations. */
+    /** How far what stands behind a row can be trusted; empty where nothing does or all of it is verified. */
     static String standing(CruiseResult result, EstimateRow row) {
-        return row.attribute() == Attribute.VOLUME ? Wording.standing(result, row.species()) : "";
+        return Wording.standing(result, row.attribute(), row.species());
     }
 
     /** Whether a height was filled from a curve outside the diameters that the curve was fitted to. */

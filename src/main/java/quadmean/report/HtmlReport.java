@@ -23,7 +23,9 @@ final class HtmlReport {
     private static String page(CruiseResult result, ChartSet charts) throws IOException {
         Html html = begin("Cruise report: " + result.design().name());
         html.raw(Headline.markup(result)).raw(contents(result));
-        html.raw(EstimateTables.markup(result)).raw(ChartSection.markup(result, charts));
+        html.raw(EstimateTables.markup(result))
+                .raw(WoodSection.markup(result))
+                .raw(ChartSection.markup(result, charts));
         html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
         html.raw(ProblemSection.markup(result))
                 .raw(RemeasureSection.markup(result))
@@ -56,6 +58,12 @@ final class HtmlReport {
         link(html, "species", "Species");
         if (result.design().strata().size() > 1) {
             link(html, "strata", "Strata");
+        }
+        if (WoodSection.hasLogs(result)) {
+            link(html, "products", "Logs and products");
+        }
+        if (WoodSection.hasWeight(result)) {
+            link(html, "weight", "Weight");
         }
         link(html, "charts", "Charts");
         link(html, "heights-section", "Heights");

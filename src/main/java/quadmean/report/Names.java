@@ -21,4 +21,15 @@ final class Names {
                         .findFirst()
                         .orElse(code);
     }
+
+    static String product(CruiseResult result, String code) {
+        return code.equals(EstimateRow.ALL)
+                ? "All products"
+                : result.design().wood().logs().stream()
+                        .flatMap(l -> l.products().stream())
+                        .filter(p -> p.code().equals(code))
+                        .map(p -> p.name().equals(code) ? code : code + ", " + p.name())
+                        .findFirst()
+                        .orElse(code);
+    }
 }

@@ -10,6 +10,7 @@ import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 import quadmean.report.HtmlTable.Cell;
+import quadmean.units.Attribute;
 
 /** The volume equations in use, where they come from and whether anybody checked them. */
 final class VolumeSection {
@@ -22,7 +23,7 @@ final class VolumeSection {
                     .endSection()
                     .toString();
         }
-        String standing = Wording.standing(result, "*");
+        String standing = Wording.standing(result, Attribute.VOLUME, "*");
         if (!standing.isEmpty()) {
             html.element("p", "warn", "In use: " + standing + ". " + Headline.standingMeaning(standing));
         }

@@ -10,6 +10,7 @@ public enum Attribute {
             Unit.SQUARE_FEET_PER_ACRE,
             Unit.SQUARE_METRE,
             Unit.SQUARE_FOOT),
+    /** Cubic volume of trees by their equations. */
     VOLUME(
             "volume",
             "volume",
@@ -17,6 +18,47 @@ public enum Attribute {
             Unit.CUBIC_FEET_PER_ACRE,
             Unit.CUBIC_METRE,
             Unit.CUBIC_FOOT),
+    /** Cubic volume of the logs that stems are cut into, inside bark, before defect. */
+    LOG_VOLUME(
+            "log_volume",
+            "log volume, gross",
+            Unit.CUBIC_METRES_PER_HECTARE,
+            Unit.CUBIC_FEET_PER_ACRE,
+            Unit.CUBIC_METRE,
+            Unit.CUBIC_FOOT),
+    NET_LOG_VOLUME(
+            "net_log_volume",
+            "log volume, net",
+            Unit.CUBIC_METRES_PER_HECTARE,
+            Unit.CUBIC_FEET_PER_ACRE,
+            Unit.CUBIC_METRE,
+            Unit.CUBIC_FOOT),
+    /** Board feet by the log rule of the design, before defect. */
+    BOARD_FEET(
+            "board_feet",
+            "board feet, gross",
+            Unit.BOARD_FEET_PER_HECTARE,
+            Unit.BOARD_FEET_PER_ACRE,
+            Unit.BOARD_FOOT,
+            Unit.BOARD_FOOT),
+    NET_BOARD_FEET(
+            "net_board_feet",
+            "board feet, net",
+            Unit.BOARD_FEET_PER_HECTARE,
+            Unit.BOARD_FEET_PER_ACRE,
+            Unit.BOARD_FOOT,
+            Unit.BOARD_FOOT),
+    /** What net logs fetch at the prices of the design. */
+    VALUE("value", "value of logs", Unit.DOLLARS_PER_HECTARE, Unit.DOLLARS_PER_ACRE, Unit.DOLLAR, Unit.DOLLAR),
+    GREEN_WEIGHT(
+            "green_weight",
+            "green weight",
+            Unit.TONNES_PER_HECTARE,
+            Unit.SHORT_TONS_PER_ACRE,
+            Unit.TONNE,
+            Unit.SHORT_TON),
+    BIOMASS("biomass", "dry biomass", Unit.TONNES_PER_HECTARE, Unit.SHORT_TONS_PER_ACRE, Unit.TONNE, Unit.SHORT_TON),
+    CARBON("carbon", "carbon", Unit.TONNES_PER_HECTARE, Unit.SHORT_TONS_PER_ACRE, Unit.TONNE, Unit.SHORT_TON),
     /** A ratio: the diameter of the tree of mean basal area. It has no total. */
     QUADRATIC_MEAN_DIAMETER(
             "quadratic_mean_diameter",
@@ -40,6 +82,14 @@ public enum Attribute {
         this.usPerArea = usPerArea;
         this.metricTotal = metricTotal;
         this.usTotal = usTotal;
+    }
+
+    /** Whether it belongs to logs, so that each product and each log of the stem has its share of it. */
+    public boolean isOfLogs() {
+        return switch (this) {
+            case LOG_VOLUME, NET_LOG_VOLUME, BOARD_FEET, NET_BOARD_FEET, VALUE -> true;
+            default -> false;
+        };
     }
 
     /** The name used in design files, JSON and CSV. */

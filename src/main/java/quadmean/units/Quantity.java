@@ -10,6 +10,12 @@ public enum Quantity {
     STEM_AREA,
     /** Wood volume, base unit cubic metre. */
     VOLUME,
+    /** Sawn wood by a log rule, base unit board foot; it has no metric form. */
+    BOARD_MEASURE,
+    /** Mass, base unit kilogram. */
+    MASS,
+    /** Money, in the currency of the price list. */
+    MONEY,
     /** Number of trees. */
     COUNT,
     /** Number of trees on a unit of ground, base unit trees per hectare. */
@@ -17,5 +23,11 @@ public enum Quantity {
     /** Stem area on a unit of ground (also a basal area factor), base unit m²/ha. */
     STEM_AREA_PER_AREA,
     /** Volume on a unit of ground, base unit m³/ha. */
-    VOLUME_PER_AREA
+    VOLUME_PER_AREA,
+    /** Board feet on a unit of ground, base unit board feet per hectare. */
+    BOARD_MEASURE_PER_AREA,
+    /** Mass on a unit of ground, base unit kg/ha. */
+    MASS_PER_AREA,
+    /** Money on a unit of ground, base unit money per hectare. */
+    MONEY_PER_AREA
 }

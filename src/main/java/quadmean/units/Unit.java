@@ -30,6 +30,15 @@ public enum Unit {
     CUBIC_METRE("m3", Quantity.VOLUME, 1),
     CUBIC_FOOT("ft3", Quantity.VOLUME, 0.028316846592),
 
+    BOARD_FOOT("bf", Quantity.BOARD_MEASURE, 1),
+
+    KILOGRAM("kg", Quantity.MASS, 1),
+    TONNE("t", Quantity.MASS, 1000),
+    /** 2000 avoirdupois pounds of 0.453 592 37 kg. */
+    SHORT_TON("ton", Quantity.MASS, 2000 * 0.45359237),
+
+    DOLLAR("$", Quantity.MONEY, 1),
+
     TREE("trees", Quantity.COUNT, 1),
 
     TREES_PER_HECTARE("trees/ha", Quantity.COUNT_PER_AREA, 1),
@@ -39,7 +48,16 @@ public enum Unit {
     SQUARE_FEET_PER_ACRE("ft2/ac", Quantity.STEM_AREA_PER_AREA, 1 / 4.356),
 
     CUBIC_METRES_PER_HECTARE("m3/ha", Quantity.VOLUME_PER_AREA, 1),
-    CUBIC_FEET_PER_ACRE("ft3/ac", Quantity.VOLUME_PER_AREA, 0.028316846592 / 0.40468564224);
+    CUBIC_FEET_PER_ACRE("ft3/ac", Quantity.VOLUME_PER_AREA, 0.028316846592 / 0.40468564224),
+
+    BOARD_FEET_PER_HECTARE("bf/ha", Quantity.BOARD_MEASURE_PER_AREA, 1),
+    BOARD_FEET_PER_ACRE("bf/ac", Quantity.BOARD_MEASURE_PER_AREA, 1 / 0.40468564224),
+
+    TONNES_PER_HECTARE("t/ha", Quantity.MASS_PER_AREA, 1000),
+    SHORT_TONS_PER_ACRE("ton/ac", Quantity.MASS_PER_AREA, 2000 * 0.45359237 / 0.40468564224),
+
+    DOLLARS_PER_HECTARE("$/ha", Quantity.MONEY_PER_AREA, 1),
+    DOLLARS_PER_ACRE("$/ac", Quantity.MONEY_PER_AREA, 1 / 0.40468564224);
 
     private final String symbol;
     private final Quantity quantity;

@@ -25,6 +25,16 @@ public record CutLog(
         double boardFeet,
         double defect,
         double value) {
+    /** What stands for the logs of a tree that cannot be cut, because its height or its profile is not known. */
+    public static CutLog unknown() {
+        return new CutLog(0, "", Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, Double.NaN, 0, Double.NaN);
+    }
+
+    /** Whether it stands for logs that are not known. */
+    public boolean isUnknown() {
+        return number == 0;
+    }
+
     /** Cubic volume less defect (m³). */
     public double netM3() {
         return cubicM3 * (1 - defect);

@@ -21,6 +21,7 @@ import org.w3c.dom.NodeList;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.DiameterClass;
 import quadmean.estimate.EstimateRow;
+import quadmean.estimate.Part;
 import quadmean.estimate.RunningMean;
 import quadmean.estimate.StandEstimate;
 import quadmean.height.HeightedTree;
@@ -158,11 +159,12 @@ class ChartSetTest {
         for (int i = 0; i < 20; i++) {
             String code = "a species with a long code " + (i < 10 ? "0" : "") + i;
             classes.add(new DiameterClass(10, 15, code, 10 + i));
-            rows.add(new EstimateRow("*", code, Attribute.VOLUME, Basis.PER_AREA, 9, 8, 10, 2, 60, 5.4, 14.6, 46, ""));
+            rows.add(new EstimateRow(
+                    "*", code, Part.ALL, Attribute.VOLUME, Basis.PER_AREA, 9, 8, 10, 2, 60, 5.4, 14.6, 46, ""));
         }
         StandEstimate estimate =
                 new StandEstimate(0.95, rows, List.of(), classes, r.estimate().needed(), List.of());
-        List<Picture> pictures = ChartSet.of(new CruiseResult(
+        List<Picture> pictures = ChartSet.of(SampleCruise.result(
                         r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate, List.of()))
                 .pictures();
         assertEquals(
@@ -184,7 +186,7 @@ class ChartSetTest {
         for (int i = 0; i < 100; i++) {
             many.addAll(r.trees());
         }
-        Picture heights = ChartSet.of(new CruiseResult(
+        Picture heights = ChartSet.of(SampleCruise.result(
                         r.design(), r.tally(), r.curves(), many, r.equations(), r.estimate(), List.of()))
                 .pictures()
                 .get(3);
@@ -196,7 +198,20 @@ class ChartSetTest {
     void drawsTheLeastThereCanBe() {
         CruiseResult r = SampleCruise.us();
         EstimateRow zero = new EstimateRow(
-                "*", "PSME", Attribute.VOLUME, Basis.PER_AREA, 2, 1, 0, 0, Double.NaN, 0, 0, Double.NaN, "no trees");
+                "*",
+                "PSME",
+                Part.ALL,
+                Attribute.VOLUME,
+                Basis.PER_AREA,
+                2,
+                1,
+                0,
+                0,
+                Double.NaN,
+                0,
+                0,
+                Double.NaN,
+                "no trees");
         for (double mean : new double[] {0, 12}) {
             StandEstimate estimate = new StandEstimate(
                     0.95,
@@ -206,7 +221,7 @@ class ChartSetTest {
                     r.estimate().needed(),
                     List.of());
             List<HeightedTree> one = r.trees().subList(0, 1);
-            List<Picture> pictures = ChartSet.of(new CruiseResult(
+            List<Picture> pictures = ChartSet.of(SampleCruise.result(
                             r.design(), r.tally(), r.curves(), one, r.equations(), estimate, List.of()))
                     .pictures();
             // one step makes no line; without trees in any class there is nothing to stack
@@ -226,7 +241,7 @@ class ChartSetTest {
                 0.95, List.of(), List.of(), classes, r.estimate().needed(), List.of());
         assertEquals(
                 List.of("heights", "diameters"),
-                ChartSet.of(new CruiseResult(
+                ChartSet.of(SampleCruise.result(
                                 r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate, List.of()))
                         .pictures()
                         .stream()

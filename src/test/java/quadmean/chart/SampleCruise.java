@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quadmean.cruise.CruiseResult;
 import quadmean.cruise.Remeasure;
+import quadmean.cruise.WoodUsed;
 import quadmean.design.Counting;
 import quadmean.design.CruiseNotes;
 import quadmean.design.Design;
@@ -20,6 +21,7 @@ import quadmean.design.StratumEntry;
 import quadmean.design.WoodSettings;
 import quadmean.estimate.DiameterClass;
 import quadmean.estimate.EstimateRow;
+import quadmean.estimate.Part;
 import quadmean.estimate.PlotsNeeded;
 import quadmean.estimate.RunningMean;
 import quadmean.estimate.StandEstimate;
@@ -47,6 +49,7 @@ import quadmean.units.Attribute;
 import quadmean.units.Basis;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
+import quadmean.volume.TreeWood;
 
 /**
  * An invented cruise for tests of charts and report: two strata, three species, one of them with a code that HTML must
@@ -71,8 +74,21 @@ public final class SampleCruise {
         List<Tree> trees = trees();
         CurveTable curves = CurveTable.fit(trees, new HeightSettings(units, units.breastHeight(), Map.of(), 8, 5));
         List<HeightedTree> heighted = trees.stream().map(curves::fill).toList();
-        return new CruiseResult(
-                design(units), tally(trees), curves, heighted, equations(), estimate(), remeasure(heighted));
+        return result(design(units), tally(trees), curves, heighted, equations(), estimate(), remeasure(heighted));
+    }
+
+    /** A cruise of which nothing but cubic volumes was asked. */
+    public static CruiseResult result(
+            Design design,
+            Tally tally,
+            CurveTable curves,
+            List<HeightedTree> trees,
+            Map<String, VolumeSpec> equations,
+            StandEstimate estimate,
+            List<Remeasure> remeasure) {
+        List<TreeWood> wood =
+                trees.stream().map(t -> TreeWood.ofVolume(Double.NaN)).toList();
+        return new CruiseResult(design, tally, curves, trees, wood, WoodUsed.ofVolumes(equations), estimate, remeasure);
     }
 
     private static List<Remeasure> remeasure(List<HeightedTree> heighted) {
@@ -136,8 +152,7 @@ public final class SampleCruise {
                 Unit.CUBIC_FOOT,
                 "made up",
                 Standing.INVENTED);
-        return new CruiseResult(
-                other, r.tally(), r.curves(), r.trees(), Map.of("PSME", logarithmic), r.estimate(), List.of());
+        return result(other, r.tally(), r.curves(), r.trees(), Map.of("PSME", logarithmic), r.estimate(), List.of());
     }
 
     /** A cruise of two plots without a single tree. */
@@ -146,7 +161,20 @@ public final class SampleCruise {
         CurveTable curves = CurveTable.fit(List.of(), new HeightSettings(UnitSystem.METRIC, 1.3, Map.of(), 8, 5));
         double nan = Double.NaN;
         EstimateRow row = new EstimateRow(
-                "*", "*", Attribute.VOLUME, Basis.TOTAL, 2, 0, nan, nan, nan, nan, nan, nan, "no trees were tallied");
+                "*",
+                "*",
+                Part.ALL,
+                Attribute.VOLUME,
+                Basis.TOTAL,
+                2,
+                0,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                nan,
+                "no trees were tallied");
         StandEstimate estimate = new StandEstimate(
                 0.95,
                 List.of(row),
@@ -158,7 +186,7 @@ public final class SampleCruise {
                 List.of(new Plot("1", "A", List.of()), new Plot("2", "A", List.of())),
                 new RowCount(2, 2, 0, 0),
                 List.of());
-        return new CruiseResult(design, tally, curves, List.of(), Map.of(), estimate, List.of());
+        return result(design, tally, curves, List.of(), Map.of(), estimate, List.of());
     }
 
     private static Design design(UnitSystem units) {
@@ -263,12 +291,13 @@ public final class SampleCruise {
         rows.add(row("A", "PSME", Basis.PER_AREA, 90.2, 9.5));
         double nan = Double.NaN;
         rows.add(new EstimateRow(
-                "B", "*", Attribute.VOLUME, Basis.PER_AREA, 1, 0, 98.4, nan, nan, nan, nan, nan, REASON));
+                "B", "*", Part.ALL, Attribute.VOLUME, Basis.PER_AREA, 1, 0, 98.4, nan, nan, nan, nan, nan, REASON));
         rows.add(new EstimateRow(
-                "*", "*", Attribute.TREES, Basis.PER_AREA, 12, 10, 310.4, 22, 24.5, 261.4, 359.4, 15.8, ""));
+                "*", "*", Part.ALL, Attribute.TREES, Basis.PER_AREA, 12, 10, 310.4, 22, 24.5, 261.4, 359.4, 15.8, ""));
         rows.add(new EstimateRow(
                 "*",
                 "*",
+                Part.ALL,
                 Attribute.QUADRATIC_MEAN_DIAMETER,
                 Basis.RATIO,
                 12,
@@ -296,6 +325,7 @@ public final class SampleCruise {
         return new EstimateRow(
                 stratum,
                 species,
+                Part.ALL,
                 Attribute.VOLUME,
                 basis,
                 12,

@@ -31,6 +31,7 @@ public final class DemoMistakes {
             "point_ft",
             "ring",
             "count",
+            "defect_pct",
             "note");
 
     /** A slip of one row; it finds the fields by the names of the columns. */
@@ -65,7 +66,8 @@ public final class DemoMistakes {
             reading("distance-short", r -> sight(r, 0.6, -9)),
             reading("ground-not-level", r -> sight(r, 1.3, 20)),
             reading("scale-coarse", r -> sight(r, 6, -1)),
-            reading("readings-disagree", DemoMistakes::again));
+            reading("readings-disagree", DemoMistakes::again),
+            any("defect-impossible", r -> r.put("defect_pct", "140")));
 
     private DemoMistakes() {}
 

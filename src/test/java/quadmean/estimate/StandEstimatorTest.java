@@ -46,7 +46,8 @@ class StandEstimatorTest {
                         p.id(),
                         p.stratum(),
                         p.stems().stream()
-                                .map(s -> new Stem(s.species(), s.dbhCm(), 3 * s.volumeM3()))
+                                .map(s -> new Stem(
+                                        s.species(), s.dbhCm(), 3 * s.wood().volumeM3()))
                                 .toList()))
                 .toList();
         for (Basis basis : List.of(Basis.PER_AREA, Basis.TOTAL)) {

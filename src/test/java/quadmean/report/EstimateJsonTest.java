@@ -75,6 +75,8 @@ class EstimateJsonTest {
                 List.of(
                         "stratum",
                         "species",
+                        "product",
+                        "log",
                         "attribute",
                         "basis",
                         "unit",

@@ -24,6 +24,7 @@ import quadmean.chart.SampleCruise;
 import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
 import quadmean.estimate.EstimateRow;
+import quadmean.estimate.Part;
 import quadmean.estimate.PlotsNeeded;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
@@ -168,7 +169,7 @@ class HtmlReportTest {
         }
         Tally tally = new Tally(r.tally().plots(), r.tally().rows(), many);
         String words = words(page(
-                new CruiseResult(r.design(), tally, r.curves(), r.trees(), r.equations(), r.estimate(), List.of())));
+                SampleCruise.result(r.design(), tally, r.curves(), r.trees(), r.equations(), r.estimate(), List.of())));
         assertTrue(words.contains("The first 200 of 1,234 problems; all are in problems.csv"), words);
     }
 
@@ -256,7 +257,20 @@ class HtmlReportTest {
     void noTreesGiveNoLimits() {
         // a variance of zero from plots that are all empty
         EstimateRow zero = new EstimateRow(
-                "*", "X", Attribute.TREES, Basis.TOTAL, 5, 4, 0, 0, Double.NaN, 0, 0, Double.NaN, "no trees here");
+                "*",
+                "X",
+                Part.ALL,
+                Attribute.TREES,
+                Basis.TOTAL,
+                5,
+                4,
+                0,
+                0,
+                Double.NaN,
+                0,
+                0,
+                Double.NaN,
+                "no trees here");
         RowText text = RowText.of(zero, UnitSystem.METRIC);
         assertEquals("0\u00a0trees", text.estimate());
         assertEquals("–", text.limits());
