@@ -17,5 +17,9 @@ public enum Quantity {
     /** Stem area on a unit of ground (also a basal area factor), base unit m²/ha. */
     STEM_AREA_PER_AREA,
     /** Volume on a unit of ground, base unit m³/ha. */
-    VOLUME_PER_AREA
+    VOLUME_PER_AREA,
+    /** Board feet of sawn lumber by some rule: no volume of wood, and converted to nothing. */
+    BOARD_MEASURE,
+    /** Weight of each unit of volume, base unit kg/m³. */
+    DENSITY
 }

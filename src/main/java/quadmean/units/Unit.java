@@ -9,7 +9,7 @@ import java.util.Optional;
  * The units of the trade, each with its exact factor to the base unit of its {@link Quantity}.
  *
  * <p>Factors follow from 1 in = 0.0254 m, 1 ft = 0.3048 m (international foot; NIST, revised unit conversion factors,
- * 2023) and 1 acre = 43 560 ft².
+ * 2023), 1 acre = 43 560 ft² and 1 lb = 0.45359237 kg.
  */
 public enum Unit {
     MILLIMETRE("mm", Quantity.LENGTH, 0.001),
@@ -39,7 +39,12 @@ public enum Unit {
     SQUARE_FEET_PER_ACRE("ft2/ac", Quantity.STEM_AREA_PER_AREA, 1 / 4.356),
 
     CUBIC_METRES_PER_HECTARE("m3/ha", Quantity.VOLUME_PER_AREA, 1),
-    CUBIC_FEET_PER_ACRE("ft3/ac", Quantity.VOLUME_PER_AREA, 0.028316846592 / 0.40468564224);
+    CUBIC_FEET_PER_ACRE("ft3/ac", Quantity.VOLUME_PER_AREA, 0.028316846592 / 0.40468564224),
+
+    BOARD_FOOT("bf", Quantity.BOARD_MEASURE, 1),
+
+    KILOGRAMS_PER_CUBIC_METRE("kg/m3", Quantity.DENSITY, 1),
+    POUNDS_PER_CUBIC_FOOT("lb/ft3", Quantity.DENSITY, 0.45359237 / 0.028316846592);
 
     private final String symbol;
     private final Quantity quantity;
