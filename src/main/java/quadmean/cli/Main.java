@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
             EstimateCommand.class,
             HeightCommand.class,
             SlopeCommand.class,
-            BorderlineCommand.class
+            BorderlineCommand.class,
+            EquationsCommand.class
         },
         sortOptions = false,
         description = "Plans a timber cruise, turns field readings into heights, fills the heights nobody measured,"
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
             "  quadmean curves   designs/demo.toml     which height curves fit, in out/demo/curves.html",
             "  quadmean estimate designs/demo.toml     report in out/demo/report.html",
             "  quadmean height --help                  pocket calculators: height, slope, borderline",
+            "  quadmean equations douglas-fir         published tree equations to name in a design",
             "",
             "Exit codes: 0 done; 1 input refused, problems listed; 2 wrong usage or a named file is missing;",
             "70 a defect in the program; 74 the results cannot be written.",
@@ -95,6 +97,7 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                spec.commandLine(), "name a command: plan, check, curves, estimate, height, slope or borderline");
+                spec.commandLine(),
+                "name a command: plan, check, curves, estimate, height, slope, borderline or equations");
     }
 }

@@ -41,6 +41,12 @@ enum Range {
             return v >= 0.1 && v <= 100;
         }
     },
+    FORM_CLASS("a form class in percent, from 50 to 100") {
+        @Override
+        boolean holds(double v) {
+            return v >= 50 && v <= 100;
+        }
+    },
     AT_LEAST_THREE("a whole number of 3 or more, up to 1e6") {
         @Override
         boolean holds(double v) {

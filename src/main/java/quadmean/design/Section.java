@@ -144,6 +144,46 @@ final class Section {
         return array.toList().stream().map(String.class::cast).toList();
     }
 
+    /** A list of numbers; empty, with the problem noted, if it is missing or anything else. */
+    List<Double> requiredNumbers(String key, Range range) {
+        if (!has(key)) {
+            return missing(key, "a list of numbers, such as [6, 8, 10]", List.of());
+        }
+        return numbers(key, table.get(List.of(key)), range, "a list of numbers, such as [6, 8, 10]");
+    }
+
+    /** A list of lists of numbers; empty, with the problem noted, if it is missing or anything else. */
+    List<List<Double>> requiredNumberRows(String key, Range range) {
+        String wanted = "a list of lists of numbers, such as [[1, 2], [3, 4]]";
+        if (!has(key)) {
+            return missing(key, wanted, List.of());
+        }
+        if (!(table.get(List.of(key)) instanceof TomlArray array)
+                || array.isEmpty()
+                || !array.toList().stream().allMatch(TomlArray.class::isInstance)) {
+            wrongType(key, wanted);
+            return List.of();
+        }
+        return array.toList().stream()
+                .map(row -> numbers(key, row, range, wanted))
+                .toList();
+    }
+
+    private List<Double> numbers(String key, @Nullable Object value, Range range, String wanted) {
+        if (!(value instanceof TomlArray array)
+                || array.isEmpty()
+                || !array.toList().stream().allMatch(Number.class::isInstance)) {
+            wrongType(key, wanted);
+            return List.of();
+        }
+        List<Double> numbers =
+                array.toList().stream().map(n -> ((Number) n).doubleValue()).toList();
+        List<Double> wrong = numbers.stream().filter(n -> !range.holds(n)).toList();
+        wrong.forEach(n -> problem(
+                Rule.DESIGN_VALUE, key, show(n), name(key) + " has " + show(n) + ", which is not " + range.label()));
+        return wrong.isEmpty() ? numbers : List.of();
+    }
+
     /** A table that must be there; an empty one stands in if it is not. */
     Section requiredTable(String key) {
         if (!has(key)) {

@@ -1,79 +1,89 @@
 package quadmean.design;
 
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import quadmean.model.Rule;
 import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeSpec.LogBase;
-import quadmean.units.Quantity;
 import quadmean.units.Unit;
 
-/** Reads {@code [volume.CODE]}, CODE being a species, a group, or {@code "*"} for all the rest. */
+/**
+ * Reads {@code [volume.CODE]} and {@code [board_feet.CODE]}, CODE being a species, a group, or {@code "*"} for all the
+ * rest: an equation of the library by name, or one that states its form and coefficients.
+ */
 final class VolumeParser {
-    private static final Map<String, Standing> STANDINGS =
-            Options.of(Standing.values(), s -> s.label().replace(' ', '_'));
-    private static final Map<String, LogBase> LOG_BASES = Options.of(LogBase.values(), LogBase::id);
+    private static final String FORM_CLASS = "form_class";
+    /** Harmless where an equation cannot be used; the problem is noted, and the design refused. */
+    private static final VolumeSpec STAND_IN = new VolumeSpec(
+            "*",
+            VolumeForm.FORM_FACTOR,
+            java.util.List.of(0.4),
+            LogBase.E,
+            0,
+            Unit.CENTIMETRE,
+            Unit.METRE,
+            Unit.CUBIC_METRE,
+            "missing",
+            Standing.FROM_MEMORY);
 
-    private VolumeParser() {}
+    private final Section root;
+    private final VolumeKind kind;
+
+    private VolumeParser(Section root, VolumeKind kind) {
+        this.root = root;
+        this.kind = kind;
+    }
 
     static Map<String, VolumeSpec> parse(Section root, Map<String, SpeciesEntry> species) {
-        Set<String> codes = new LinkedHashSet<>(species.keySet());
-        species.values().stream()
-                .map(SpeciesEntry::group)
-                .filter(g -> !g.isEmpty())
-                .forEach(codes::add);
-        codes.add("*");
-        Map<String, VolumeSpec> volumes = new LinkedHashMap<>();
-        root.tables("volume").forEach((code, s) -> {
-            if (!codes.contains(code)) {
-                String hint = Nearest.to(code, codes)
-                        .map(c -> "; did you mean " + c + "?")
-                        .orElse("");
-                s.problem(
-                        Rule.DESIGN_VALUE,
-                        "form",
-                        code,
-                        "\"" + code + "\" is no species or group of this design" + hint);
-            }
-            volumes.put(code, spec(code, s));
-            s.close();
-        });
-        return volumes;
+        return parse(root, species, VolumeKind.CUBIC);
     }
 
-    private static VolumeSpec spec(String code, Section s) {
-        VolumeForm form = s.requiredChoice("form", Options.of(VolumeForm.values(), VolumeForm::id))
-                .orElse(VolumeForm.HONER);
-        List<Double> coefficients = form.coefficients().stream()
-                .map(name -> s.requiredNumber(name, Range.FINITE))
-                .toList();
-        LogBase base = LogBase.E;
-        double sd = 0;
-        if (form == VolumeForm.SCHUMACHER_HALL) {
-            base = s.requiredChoice("log_base", LOG_BASES).orElse(LogBase.E);
-            sd = s.number("residual_sd", Range.NOT_NEGATIVE, 0);
+    static Map<String, VolumeSpec> parse(Section root, Map<String, SpeciesEntry> species, VolumeKind kind) {
+        return CodeTables.read(root, kind.key(), species, new VolumeParser(root, kind)::spec);
+    }
+
+    private VolumeSpec spec(String code, Section s) {
+        if (s.has("library")) {
+            return LibraryChoice.read(s, VolumeSpec.class, FORM_CLASS)
+                    .filter(v -> isRightKind(v, s))
+                    .map(v -> withFormClass(v, s).forCode(code))
+                    .orElse(STAND_IN);
         }
-        String source = s.requiredText("source");
-        return new VolumeSpec(
-                code,
-                form,
-                coefficients,
-                base,
-                sd,
-                unit(s, "dbh_unit", Quantity.LENGTH),
-                unit(s, "height_unit", Quantity.LENGTH),
-                unit(s, "volume_unit", Quantity.VOLUME),
-                source.isBlank() ? "missing" : source,
-                s.requiredChoice("standing", STANDINGS).orElse(Standing.FROM_MEMORY));
+        Optional<VolumeSpec> spec = EquationParser.parse(code, Stated.alone(s), kind, "");
+        spec.filter(v -> v.form() == VolumeForm.TAPER).ifPresent(v -> checkTaper(s));
+        return spec.orElse(STAND_IN);
     }
 
-    private static Unit unit(Section s, String key, Quantity quantity) {
-        Map<String, Unit> units = Options.of(Unit.of(quantity), Unit::symbol);
-        return s.requiredChoice(key, units).orElse(Unit.of(quantity).get(0));
+    private boolean isRightKind(VolumeSpec v, Section s) {
+        if (!kind.holds(v.volumeUnit())) {
+            String detail = "the equation " + v.library() + " does not give " + kind.label() + "; " + kind.elsewhere();
+            s.problem(Rule.DESIGN_VALUE, "library", v.library(), detail);
+        }
+        return kind.holds(v.volumeUnit());
+    }
+
+    /** Equations of the form class kind hold for the form class of their table unless the design states another. */
+    private static VolumeSpec withFormClass(VolumeSpec v, Section s) {
+        if (!s.has(FORM_CLASS)) {
+            return v;
+        }
+        if (v.form() != VolumeForm.FORM_CLASS) {
+            String detail = "the equation " + v.library() + " knows no form class: take form_class out";
+            s.problem(Rule.DESIGN_VALUE, FORM_CLASS, "", detail);
+            return v;
+        }
+        return v.with(FORM_CLASS, s.requiredNumber(FORM_CLASS, Range.FORM_CLASS));
+    }
+
+    private void checkTaper(Section s) {
+        if (root.table("taper").keys().isEmpty()) {
+            s.problem(
+                    Rule.DESIGN_MISSING,
+                    "form",
+                    "taper",
+                    "the form taper needs a stem profile: add a [taper.CODE] table");
+        }
     }
 }

@@ -5,25 +5,63 @@ import java.util.Optional;
 import quadmean.model.BiomassSpec;
 import quadmean.model.CarbonFraction;
 import quadmean.model.GreenWeight;
+import quadmean.model.Provenance;
+import quadmean.model.Rule;
+import quadmean.model.Standing;
 import quadmean.model.VolumeSpec;
+import quadmean.units.Quantity;
+import quadmean.units.Unit;
 
 /** Reads {@code [board_feet.CODE]}, {@code [biomass.CODE]}, {@code [green_weight.CODE]} and {@code [carbon]}. */
 final class WeightParser {
-    WeightParser(Section root, Map<String, SpeciesEntry> species) {}
+    /** Half of dry wood is carbon, as the trade has it. */
+    private static final CarbonFraction USUAL_CARBON =
+            new CarbonFraction(0.5, new Provenance("common practice, no source", Standing.FROM_MEMORY));
+
+    private final Section root;
+    private final Map<String, SpeciesEntry> species;
+
+    WeightParser(Section root, Map<String, SpeciesEntry> species) {
+        this.root = root;
+        this.species = species;
+    }
 
     Map<String, VolumeSpec> boardFeet() {
-        return Map.of();
+        return VolumeParser.parse(root, species, VolumeKind.BOARD_FEET);
     }
 
     Map<String, BiomassSpec> biomass() {
-        return Map.of();
+        return CodeTables.read(root, "biomass", species, BiomassParser::read);
     }
 
     Map<String, GreenWeight> greenWeight() {
-        return Map.of();
+        return CodeTables.read(root, "green_weight", species, WeightParser::green);
     }
 
+    private static GreenWeight green(String code, Section s) {
+        Stated stated = Stated.alone(s);
+        double factor = s.requiredNumber("factor", Range.POSITIVE);
+        Unit unit = stated.unit("unit", Quantity.DENSITY);
+        return new GreenWeight(code, unit.convert(factor, Unit.KILOGRAMS_PER_CUBIC_METRE), stated.provenance());
+    }
+
+    /** What the design states; else, with biomass to apply it to, the usual half. */
     Optional<CarbonFraction> carbon() {
-        return Optional.empty();
+        boolean biomass = !root.table("biomass").keys().isEmpty();
+        if (!root.has("carbon")) {
+            return biomass ? Optional.of(USUAL_CARBON) : Optional.empty();
+        }
+        Section s = root.table("carbon");
+        double fraction = s.requiredNumber("fraction", Range.SHARE);
+        Provenance provenance = Stated.alone(s).provenance();
+        if (!biomass) {
+            s.problem(
+                    Rule.DESIGN_MISSING,
+                    "fraction",
+                    "",
+                    "[carbon] is a share of dry biomass: add a [biomass.CODE] table, or take it out");
+        }
+        s.close();
+        return Optional.of(new CarbonFraction(fraction, provenance));
     }
 }

@@ -55,7 +55,7 @@ public final class EstimateJson {
         root.set("extrapolated", JsonHeights.extrapolated(result));
         root.set("remeasure", JsonHeights.remeasure(result));
         root.set("curves", JsonCurves.of(result.curves()));
-        root.set("equations", JsonInputs.equations(result));
+        root.set("equations", JsonEquations.of(result));
         root.set("diameterClasses", JsonSeries.diameters(result));
         root.set("running", JsonSeries.running(result));
         ArrayNode notes = root.putArray("notes");

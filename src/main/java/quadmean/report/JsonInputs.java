@@ -4,14 +4,12 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
-import java.util.TreeMap;
 import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
 import quadmean.design.StratumEntry;
 import quadmean.model.PlotDesign;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
-import quadmean.model.VolumeSpec;
 import quadmean.units.Unit;
 
 /** The part of {@code estimate.json} about what went in: design, equations, problems. */
@@ -85,32 +83,6 @@ final class JsonInputs {
     private static void putArea(ObjectNode node, double areaHa) {
         node.put("areaHa", areaHa);
         node.put("areaAc", Unit.HECTARE.convert(areaHa, Unit.ACRE));
-    }
-
-    static ArrayNode equations(CruiseResult result) {
-        ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        for (Map.Entry<String, VolumeSpec> entry : new TreeMap<>(result.equations()).entrySet()) {
-            VolumeSpec spec = entry.getValue();
-            ObjectNode node = list.addObject();
-            node.put("species", entry.getKey());
-            node.put("statedFor", spec.code());
-            node.put("form", spec.form().id());
-            node.put("formula", spec.form().formula());
-            ObjectNode coefficients = node.putObject("coefficients");
-            for (int i = 0; i < spec.coefficients().size(); i++) {
-                coefficients.put(
-                        spec.form().coefficients().get(i), spec.coefficients().get(i));
-            }
-            node.put("logBase", spec.logBase() == VolumeSpec.LogBase.TEN ? "10" : "e");
-            node.put("residualSd", spec.residualSd());
-            node.put("dbhUnit", spec.dbhUnit().symbol());
-            node.put("heightUnit", spec.heightUnit().symbol());
-            node.put("volumeUnit", spec.volumeUnit().symbol());
-            node.put("source", spec.source());
-            node.put("formSource", spec.form().source());
-            node.put("standing", spec.standing().label());
-        }
-        return list;
     }
 
     static ArrayNode problemsByRule(CruiseResult result) {

@@ -3,14 +3,17 @@ package quadmean.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.model.Standing;
-import quadmean.model.VolumeForm;
+import quadmean.model.ValidRange;
 import quadmean.model.VolumeSpec;
+import quadmean.model.VolumeTable;
 import quadmean.report.HtmlTable.Cell;
 import quadmean.units.Attribute;
+import quadmean.units.Unit;
 
 /** The volume equations in use, where they come from and whether anybody checked them. */
 final class VolumeSection {
@@ -34,6 +37,7 @@ final class VolumeSection {
                         Cell.text("Equation"),
                         Cell.text("Coefficients"),
                         Cell.text("Units"),
+                        Cell.text("Fitted to"),
                         Cell.text("Source"),
                         Cell.text("Standing")));
         for (Map.Entry<String, VolumeSpec> entry : new TreeMap<>(result.equations()).entrySet()) {
@@ -48,16 +52,36 @@ final class VolumeSection {
                 Cell.text(species + stated),
                 Cell.text(spec.form().formula() + logarithm(spec)),
                 Cell.text(coefficients(spec)),
-                Cell.text("D " + spec.dbhUnit().label() + ", H "
-                        + spec.heightUnit().label() + ", V " + spec.volumeUnit().label()),
-                Cell.text("Coefficients: " + spec.source() + ". Form: "
-                        + spec.form().source() + "."),
+                Cell.text(spec.unitsText()),
+                Cell.text(sizes(spec)),
+                Cell.text((spec.library().isEmpty() ? "" : "Library: " + spec.library() + ". ") + "Coefficients: "
+                        + spec.source() + ". Form: " + spec.form().source() + "."),
                 Cell.markup("<span class=\"tag " + (spec.standing() == Standing.VERIFIED ? "good" : "doubt") + "\">"
                         + Html.escape(spec.standing().label()) + "</span>"));
     }
 
+    /** Limits of the trees that an equation was fitted to, in its own units. */
+    private static String sizes(VolumeSpec spec) {
+        ValidRange range = spec.range();
+        List<String> parts = new ArrayList<>();
+        limits("D", range.minDbhCm(), range.maxDbhCm(), Unit.CENTIMETRE, spec.dbhUnit())
+                .ifPresent(parts::add);
+        limits("H", range.minHeightM(), range.maxHeightM(), Unit.METRE, spec.heightUnit())
+                .ifPresent(parts::add);
+        return parts.isEmpty() ? "sizes not stated" : String.join(", ", parts);
+    }
+
+    private static Optional<String> limits(String what, double min, double max, Unit from, Unit to) {
+        if (Double.isNaN(min) && Double.isNaN(max)) {
+            return Optional.empty();
+        }
+        String low = Double.isNaN(min) ? "" : " from " + Wording.plain(from.convert(min, to));
+        String high = Double.isNaN(max) ? "" : " to " + Wording.plain(from.convert(max, to));
+        return Optional.of(what + low + high + " " + to.label());
+    }
+
     private static String logarithm(VolumeSpec spec) {
-        if (spec.form() != VolumeForm.SCHUMACHER_HALL) {
+        if (!spec.form().isLogarithmic()) {
             return "";
         }
         String base = spec.logBase() == VolumeSpec.LogBase.TEN ? "10" : "e";
@@ -74,6 +98,17 @@ final class VolumeSection {
             parts.add(spec.form().coefficients().get(i) + "\u00a0=\u00a0"
                     + Wording.plain(spec.coefficients().get(i)));
         }
+        spec.table().ifPresent(t -> parts.add(table(t)));
         return String.join(", ", parts);
+    }
+
+    private static String table(VolumeTable t) {
+        String second = t.entry() == VolumeTable.Entry.HEIGHT ? "H" : "L";
+        return t.dbh().size() + " × " + t.columns().size() + " volumes, D " + span(t.dbh()) + ", " + second + " "
+                + span(t.columns());
+    }
+
+    private static String span(List<Double> points) {
+        return Wording.plain(points.get(0)) + " to " + Wording.plain(points.get(points.size() - 1));
     }
 }

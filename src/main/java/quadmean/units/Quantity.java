@@ -29,5 +29,7 @@ public enum Quantity {
     /** Mass on a unit of ground, base unit kg/ha. */
     MASS_PER_AREA,
     /** Money on a unit of ground, base unit money per hectare. */
-    MONEY_PER_AREA
+    MONEY_PER_AREA,
+    /** Weight of each unit of volume, base unit kg/m³. */
+    DENSITY
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
  * The units of the trade, each with its exact factor to the base unit of its {@link Quantity}.
  *
  * <p>Factors follow from 1 in = 0.0254 m, 1 ft = 0.3048 m (international foot; NIST, revised unit conversion factors,
- * 2023) and 1 acre = 43 560 ft².
+ * 2023), 1 acre = 43 560 ft² and 1 lb = 0.45359237 kg.
  */
 public enum Unit {
     MILLIMETRE("mm", Quantity.LENGTH, 0.001),
@@ -57,7 +57,10 @@ public enum Unit {
     SHORT_TONS_PER_ACRE("ton/ac", Quantity.MASS_PER_AREA, 2000 * 0.45359237 / 0.40468564224),
 
     DOLLARS_PER_HECTARE("$/ha", Quantity.MONEY_PER_AREA, 1),
-    DOLLARS_PER_ACRE("$/ac", Quantity.MONEY_PER_AREA, 1 / 0.40468564224);
+    DOLLARS_PER_ACRE("$/ac", Quantity.MONEY_PER_AREA, 1 / 0.40468564224),
+
+    KILOGRAMS_PER_CUBIC_METRE("kg/m3", Quantity.DENSITY, 1),
+    POUNDS_PER_CUBIC_FOOT("lb/ft3", Quantity.DENSITY, 0.45359237 / 0.028316846592);
 
     private final String symbol;
     private final Quantity quantity;

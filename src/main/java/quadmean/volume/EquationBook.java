@@ -1,20 +1,32 @@
 package quadmean.volume;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleBinaryOperator;
+import java.util.function.Function;
+import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 
 /** Finds the equation of a species: its own, else its group's, else that for all the rest. */
 public final class EquationBook {
-    private static final String ALL_THE_REST = "*";
+    private final CodeBook<VolumeSpec> specs;
+    private final Function<String, Optional<DoubleBinaryOperator>> stems;
+    private final Map<String, Optional<TreeEquation>> bySpecies = new ConcurrentHashMap<>();
 
-    private final Map<String, TreeEquation> byCode = new LinkedHashMap<>();
-    private final Map<String, String> groupOf;
+    private EquationBook(CodeBook<VolumeSpec> specs, Function<String, Optional<DoubleBinaryOperator>> stems) {
+        this.specs = specs;
+        this.stems = stems;
+    }
 
-    private EquationBook(Map<String, VolumeSpec> specs, Map<String, String> groupOf) {
-        specs.forEach((code, spec) -> byCode.put(code, TreeEquation.of(spec)));
-        this.groupOf = Map.copyOf(groupOf);
+    /**
+     * A book of equations without stem profiles; those of the form {@link VolumeForm#TAPER} then give no volume.
+     *
+     * @param specs equations by species code, group, or {@code *}
+     * @param groupOf group of each species that has one
+     */
+    public static EquationBook of(Map<String, VolumeSpec> specs, Map<String, String> groupOf) {
+        return of(specs, groupOf, species -> Optional.empty());
     }
 
     /**
@@ -22,22 +34,30 @@ public final class EquationBook {
      *
      * @param specs equations by species code, group, or {@code *}
      * @param groupOf group of each species that has one
+     * @param stems volume of the stem (m³) of dbh (cm) and height (m) by the profile of a species, where it has one
      */
-    public static EquationBook of(Map<String, VolumeSpec> specs, Map<String, String> groupOf) {
-        return new EquationBook(specs, groupOf);
+    public static EquationBook of(
+            Map<String, VolumeSpec> specs,
+            Map<String, String> groupOf,
+            Function<String, Optional<DoubleBinaryOperator>> stems) {
+        return new EquationBook(CodeBook.of(specs, groupOf), stems);
     }
 
     /** Whether the book has no equation at all. */
     public boolean isEmpty() {
-        return byCode.isEmpty();
+        return specs.isEmpty();
     }
 
     /** The equation of a species, if there is one. */
     public Optional<TreeEquation> find(String species) {
-        TreeEquation own = byCode.get(species);
-        if (own == null) {
-            own = byCode.get(groupOf.getOrDefault(species, ALL_THE_REST));
-        }
-        return Optional.ofNullable(own == null ? byCode.get(ALL_THE_REST) : own);
+        return bySpecies.computeIfAbsent(species, this::equation);
+    }
+
+    private Optional<TreeEquation> equation(String species) {
+        return specs.find(species).map(spec -> {
+            Optional<DoubleBinaryOperator> stem =
+                    spec.form() == VolumeForm.TAPER ? stems.apply(species) : Optional.empty();
+            return stem.map(s -> TreeEquation.of(spec, s)).orElseGet(() -> TreeEquation.of(spec));
+        });
     }
 }
