@@ -47,6 +47,43 @@ enum Range {
             return v >= 50 && v <= 100;
         }
     },
+    PERCENT("a percentage above 0, up to 100") {
+        @Override
+        boolean holds(double v) {
+            return v > 0 && v <= 100;
+        }
+    },
+    PERCENT_OR_ZERO("a percentage from 0 to 100") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0 && v <= 100;
+        }
+    },
+    TENTH_TO_ONE("a number from 0.1 to 1") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0.1 && v <= 1;
+        }
+    },
+    ONE_OR_MORE("a number of 1 or more, up to 1000") {
+        @Override
+        boolean holds(double v) {
+            return v >= 1 && v <= 1000;
+        }
+    },
+    /** Lengths in hundredths, of which sums meet exactly. */
+    HUNDREDTHS("a length above 0 and under 1000, in whole hundredths such as 16.5 or 5.05") {
+        @Override
+        boolean holds(double v) {
+            return v > 0 && HUNDREDTHS_OR_ZERO.holds(v);
+        }
+    },
+    HUNDREDTHS_OR_ZERO("a length of 0 or more and under 1000, in whole hundredths such as 0.5 or 0.05") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0 && v < 1000 && Math.abs(v * 100 - Math.rint(v * 100)) < 1e-9;
+        }
+    },
     AT_LEAST_THREE("a whole number of 3 or more, up to 1e6") {
         @Override
         boolean holds(double v) {

@@ -184,6 +184,37 @@ final class Section {
         return wrong.isEmpty() ? numbers : List.of();
     }
 
+    /** A list of numbers, those outside the range reported and left out; empty if it is not there. */
+    List<Double> numbers(String key, Range range) {
+        if (!has(key)) {
+            return List.of();
+        }
+        if (!(table.get(List.of(key)) instanceof TomlArray array)
+                || !array.toList().stream().allMatch(Number.class::isInstance)) {
+            wrongType(key, "a list of numbers, such as [16, 12]");
+            return List.of();
+        }
+        List<Double> values = new ArrayList<>();
+        for (Object item : array.toList()) {
+            double value = ((Number) item).doubleValue();
+            if (range.holds(value)) {
+                values.add(value);
+            } else {
+                problem(
+                        Rule.DESIGN_VALUE,
+                        key,
+                        show(value),
+                        name(key) + " has " + show(value) + ", which is not " + range.label());
+            }
+        }
+        return values;
+    }
+
+    /** Whether a list stands there with nothing in it. */
+    boolean isEmptyList(String key) {
+        return has(key) && table.get(List.of(key)) instanceof TomlArray array && array.isEmpty();
+    }
+
     /** A table that must be there; an empty one stands in if it is not. */
     Section requiredTable(String key) {
         if (!has(key)) {

@@ -10,7 +10,7 @@ final class WoodParser {
     static WoodSettings parse(Section root, Map<String, SpeciesEntry> species, UnitSystem units) {
         WeightParser weight = new WeightParser(root, species);
         LogsParser logs = new LogsParser(root, species, units);
-        return new WoodSettings(
+        WoodSettings wood = new WoodSettings(
                 weight.boardFeet(),
                 logs.tapers(),
                 logs.settings(),
@@ -18,5 +18,7 @@ final class WoodParser {
                 weight.biomass(),
                 weight.greenWeight(),
                 weight.carbon());
+        WoodChecks.check(root, wood, species, units);
+        return wood;
     }
 }

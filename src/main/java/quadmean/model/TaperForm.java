@@ -10,10 +10,13 @@ public enum TaperForm {
             "d² = D²·(b0 + b1·h/H + b2·(h/H)²)",
             List.of("b0", "b1", "b2"),
             "Kozak, Munro & Smith 1969 (from memory)"),
-    /** Girard form class: inside bark at the top of the first 16-ft log, and Behre's hyperbola above it. */
+    /**
+     * Girard form class, inside bark at the top of the first 16-ft log. Above it Behre's hyperbola; below it a straight
+     * line through the diameter inside bark at breast height (common practice, no source).
+     */
     FORM_CLASS(
             "form_class",
-            "d = D·FC/100·x/(a + (1 - a)·x), x = (H - h)/(H - 17.3 ft)",
+            "above 17.3 ft d = D·fc/100·x/(a + (1 - a)·x), x = (H - h)/(H - 17.3 ft); below it a straight line",
             List.of("fc", "a"),
             "Girard form class; Behre 1923 (from memory)");
 

@@ -79,6 +79,10 @@ class DesignReadmeTest {
                 [plan]
                 [output]
                 [[stratum]]
+                [logs]
+                [[product]]
+                [prices]
+                [[price]]
                 [volume.PSME]
                 form = "schumacher_hall"
                 """);
@@ -94,6 +98,10 @@ class DesignReadmeTest {
         "[species.CODE]",
         "[height]",
         "[volume.CODE]",
+        "[logs]",
+        "[[product]]",
+        "[prices]",
+        "[[price]]",
         "[plan]",
         "[output]"
     })
@@ -127,6 +135,21 @@ class DesignReadmeTest {
         SmallDesign nested = new SmallDesign().with("\"fixed\"", "\"nested\"");
         known(nested.plus("[[plot.ring]]\nqqqqqqqqqqqq = 1").text()).forEach(k -> known.add("ring." + k));
         assertEquals(known, documented(section("[plot]")));
+    }
+
+    @Test
+    void keysOfAllFormsOfStemAreDocumented() throws IOException {
+        TreeSet<String> known = new TreeSet<>();
+        for (String form : List.of("ormerod", "kozak_1969", "form_class")) {
+            known.addAll(known(new SmallDesign()
+                    .plus("[taper.PSME]\nqqqqqqqqqqqq = 1\nform = \"" + form + '"')
+                    .text()));
+        }
+        known.remove("bark");
+        known.add("[taper.CODE.bark]");
+        String bark = "[taper.PSME]\nform = \"ormerod\"\n[taper.PSME.bark]\nqqqqqqqqqqqq = 1";
+        known(new SmallDesign().plus(bark).text()).forEach(k -> known.add("bark." + k));
+        assertEquals(known, documented(section("[taper.CODE]")));
     }
 
     @Test

@@ -1,0 +1,50 @@
+package quadmean.volume;
+
+import java.util.Map;
+import java.util.Optional;
+import quadmean.model.TaperSpec;
+
+/** Finds the stem profile of a species: its own, else its group's, else that for all the rest. */
+public final class ProfileBook {
+    private static final String ALL_THE_REST = "*";
+
+    private final Map<String, TaperSpec> specs;
+    private final Map<String, String> groupOf;
+    private final double breastHeightM;
+
+    private ProfileBook(Map<String, TaperSpec> specs, Map<String, String> groupOf, double breastHeightM) {
+        this.specs = Map.copyOf(specs);
+        this.groupOf = Map.copyOf(groupOf);
+        this.breastHeightM = breastHeightM;
+    }
+
+    /**
+     * A book of profiles.
+     *
+     * @param specs profiles by species code, group, or {@code *}
+     * @param groupOf group of each species that has one
+     * @param breastHeightM breast height of the cruise (m)
+     */
+    public static ProfileBook of(Map<String, TaperSpec> specs, Map<String, String> groupOf, double breastHeightM) {
+        return new ProfileBook(specs, groupOf, breastHeightM);
+    }
+
+    /** What serves a species, if there is anything. */
+    public Optional<TaperSpec> find(String species) {
+        return Optional.ofNullable(specs.get(species))
+                .or(() -> Optional.ofNullable(groupOf.get(species)).map(specs::get))
+                .or(() -> Optional.ofNullable(specs.get(ALL_THE_REST)));
+    }
+
+    /**
+     * The profile of a tree.
+     *
+     * @param species species code
+     * @param dbhCm dbh outside bark (cm)
+     * @param heightM total height, to the tip of a broken tree too (m)
+     * @return empty if nothing serves the species, or the form has no profile for such a tree
+     */
+    public Optional<StemProfile> profile(String species, double dbhCm, double heightM) {
+        return find(species).flatMap(spec -> StemProfile.of(spec, dbhCm, heightM, breastHeightM));
+    }
+}
