@@ -61,6 +61,7 @@ public record ChartSet(List<Picture> pictures, String missing) {
         RunningMeanChart.picture(result).ifPresent(pictures::add);
         HeightChart.picture(result, colours).ifPresent(pictures::add);
         DiameterChart.picture(result, colours).ifPresent(pictures::add);
+        pictures.addAll(LogChart.pictures(result, colours));
         return pictures;
     }
 }

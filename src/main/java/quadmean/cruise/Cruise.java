@@ -24,7 +24,6 @@ import quadmean.model.Rule;
 import quadmean.model.Tally;
 import quadmean.model.Tree;
 import quadmean.units.Attribute;
-import quadmean.volume.EquationBook;
 
 /** The whole line from design and tally to estimate. */
 public final class Cruise {
@@ -36,11 +35,15 @@ public final class Cruise {
      * @throws IOException if a tally file is missing or cannot be read
      */
     public static Tally check(Design design) throws IOException {
+        return check(design, WoodBooks.of(design));
+    }
+
+    private static Tally check(Design design, WoodBooks books) throws IOException {
         Tally tally = TallyReader.read(design);
         if (tally.isRefused()) {
             return tally;
         }
-        return Equations.check(design, equations(design), TreeChecks.apply(design, heightSettings(design), tally));
+        return Equations.check(design, books, TreeChecks.apply(design, heightSettings(design), tally));
     }
 
     /**
@@ -49,13 +52,13 @@ public final class Cruise {
      * @throws IOException if a tally file is missing or cannot be read
      */
     public static CruiseRun run(Design design) throws IOException {
-        EquationBook equations = equations(design);
-        Tally tally = check(design);
+        WoodBooks books = WoodBooks.of(design);
+        Tally tally = check(design, books);
         if (tally.isRefused()) {
             return new CruiseRun(tally, null);
         }
         CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design));
-        Volumes volumes = new Volumes(equations, design.counting());
+        Woods woods = new Woods(design, books, curves);
         List<HeightedTree> heighted = new ArrayList<>();
         List<SampledPlot> plots = new ArrayList<>();
         tally.plots().forEach(plot -> {
@@ -65,13 +68,13 @@ public final class Cruise {
             plots.add(new SampledPlot(
                     plot.id(),
                     plot.stratum(),
-                    filled.stream().map(volumes::stem).toList(),
+                    filled.stream().map(woods::stem).toList(),
                     design.exceptions().inside(plot.id())));
         });
         StandEstimate estimate =
-                StandEstimator.estimate(design.stratumList(), plots, settings(design, volumes.missing()));
-        estimate = estimate.withNotes(volumes.notes()).withNotes(plotNotes(design));
-        List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, equations, estimate);
+                StandEstimator.estimate(design.stratumList(), plots, settings(design, woods.missing()));
+        estimate = estimate.withNotes(woods.notes()).withNotes(plotNotes(design));
+        List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, books.volumes(), estimate);
         return new CruiseRun(
                 tally,
                 new CruiseResult(
@@ -83,13 +86,9 @@ public final class Cruise {
                                 .flatMap(p -> p.stems().stream())
                                 .map(Stem::wood)
                                 .toList(),
-                        WoodUsed.ofVolumes(volumes.used()),
+                        woods.used(),
                         estimate,
                         remeasure));
-    }
-
-    private static EquationBook equations(Design design) {
-        return EquationBook.of(design.volumes(), groups(design));
     }
 
     /** What plots that are not like the others mean for the estimate. */
@@ -142,16 +141,6 @@ public final class Cruise {
         };
     }
 
-    private static Map<String, String> groups(Design design) {
-        Map<String, String> groups = new HashMap<>();
-        for (SpeciesEntry s : design.species().values()) {
-            if (!s.group().isEmpty()) {
-                groups.put(s.code(), s.group());
-            }
-        }
-        return groups;
-    }
-
     private static HeightSettings heightSettings(Design design) {
         Map<String, CurveForm> forms = new HashMap<>();
         for (SpeciesEntry s : design.species().values()) {
@@ -163,7 +152,7 @@ public final class Cruise {
                 design.units(),
                 design.height().breastHeight(),
                 forms,
-                groups(design),
+                WoodBooks.groups(design),
                 design.height().minHeights(),
                 design.height().offCurve(),
                 design.height().curves().weights(),
@@ -177,7 +166,7 @@ public final class Cruise {
                 .toList();
     }
 
-    private static EstimateSettings settings(Design design, String volumeMissing) {
+    private static EstimateSettings settings(Design design, Map<Attribute, String> missing) {
         return new EstimateSettings(
                 design.plot(),
                 design.finitePopulation(),
@@ -188,6 +177,6 @@ public final class Cruise {
                 design.diameterClassCm(),
                 design.attributes(),
                 products(design),
-                volumeMissing.isEmpty() ? Map.of() : Map.of(Attribute.VOLUME, volumeMissing));
+                missing);
     }
 }

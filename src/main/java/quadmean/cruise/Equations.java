@@ -17,7 +17,8 @@ final class Equations {
     private Equations() {}
 
     /** The tally with a problem for each species that a design with equations has none for. */
-    static Tally check(Design design, EquationBook equations, Tally tally) {
+    static Tally check(Design design, WoodBooks books, Tally tally) {
+        EquationBook equations = books.volumes();
         if (equations.isEmpty()) {
             return tally;
         }

@@ -7,10 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlPosition;
@@ -25,7 +27,9 @@ import quadmean.units.UnitSystem;
 
 /** Reads a design file: every key is documented in {@code designs/README.md}. */
 public final class DesignReader {
-    private static final List<Attribute> TARGETS = List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME);
+    private static final List<Attribute> TARGETS = Stream.of(Attribute.values())
+            .filter(a -> a != Attribute.QUADRATIC_MEAN_DIAMETER)
+            .toList();
     /** A design is a page or a few; beyond this the file is something else. */
     private static final long LARGEST_BYTES = 1_000_000;
 
@@ -93,10 +97,8 @@ public final class DesignReader {
         Map<String, VolumeSpec> volumes = VolumeParser.parse(root, species);
         Attribute target = cruise.choice("target_attribute", Options.of(TARGETS, Attribute::id))
                 .orElse(volumes.isEmpty() ? Attribute.BASAL_AREA : Attribute.VOLUME);
-        if (target == Attribute.VOLUME && volumes.isEmpty()) {
-            cruise.problem(
-                    Rule.DESIGN_VALUE, "target_attribute", "volume", "a target on volume needs a [volume.CODE] table");
-        }
+        WoodSettings wood = WoodParser.parse(root, species, units);
+        checkTarget(cruise, target, volumes, wood);
         FinitePopulation finite = PlotParser.finitePopulation(selection, "finite_population", root);
         Section output = root.table("output");
         Design design = new Design(
@@ -131,11 +133,29 @@ public final class DesignReader {
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),
-                WoodParser.parse(root, species, units));
+                wood);
         checkFieldRules(root, design);
         checkTiles(selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
+    }
+
+    /** A target on something that the design does not ask for is never met. */
+    private static void checkTarget(
+            Section cruise, Attribute target, Map<String, VolumeSpec> volumes, WoodSettings wood) {
+        List<Attribute> estimated = new ArrayList<>(List.of(Attribute.TREES, Attribute.BASAL_AREA));
+        if (!volumes.isEmpty()) {
+            estimated.add(Attribute.VOLUME);
+        }
+        wood.addAttributes(estimated);
+        if (!estimated.contains(target)) {
+            String needs = target == Attribute.VOLUME ? "a [volume.CODE] table" : "the tables that give it";
+            cruise.problem(
+                    Rule.DESIGN_VALUE,
+                    "target_attribute",
+                    target.id(),
+                    "a target on " + target.label() + " needs " + needs);
+        }
     }
 
     /** What depends on several tables. */

@@ -50,7 +50,7 @@ public record WoodSettings(
         if (logs.isPresent()) {
             all.addAll(List.of(Attribute.LOG_VOLUME, Attribute.NET_LOG_VOLUME));
         }
-        if (logs.isPresent() || !boardFeet.isEmpty()) {
+        if (logs.flatMap(LogSettings::scaling).isPresent() || !boardFeet.isEmpty()) {
             all.addAll(List.of(Attribute.BOARD_FEET, Attribute.NET_BOARD_FEET));
         }
         if (prices.isPresent()) {

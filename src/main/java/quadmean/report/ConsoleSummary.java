@@ -6,6 +6,7 @@ import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.PlotsNeeded;
+import quadmean.units.Attribute;
 import quadmean.units.Basis;
 
 /** The answer in a few lines of plain text, for the console. */
@@ -23,6 +24,12 @@ public final class ConsoleSummary {
                     .row(EstimateRow.ALL, EstimateRow.ALL, result.design().targetAttribute(), basis)
                     .ifPresent(row -> lines.add(line(result, row)));
         }
+        for (Attribute attribute : List.of(Attribute.NET_BOARD_FEET, Attribute.NET_LOG_VOLUME, Attribute.VALUE)) {
+            result.estimate()
+                    .row(EstimateRow.ALL, EstimateRow.ALL, attribute, Basis.TOTAL)
+                    .filter(row -> attribute != result.design().targetAttribute())
+                    .ifPresent(row -> lines.add(line(result, row)));
+        }
         PlotsNeeded target = result.estimate().needed().get(0);
         lines.add(Headline.verdict(target) + ": " + Headline.achieved(result, target));
         lines.add(Headline.more(target));
@@ -35,7 +42,8 @@ public final class ConsoleSummary {
         RowText text = RowText.of(row, result.design().units());
         String what = row.attribute().label() + " " + text.estimate();
         String standing = Facts.standing(result, row);
-        String warning = standing.isEmpty() ? "" : "  [volume equations: " + standing + "]";
+        String warning =
+                standing.isEmpty() ? "" : "  [" + Wording.standsBehind(row.attribute()) + ": " + standing + "]";
         return RowText.hasLimits(row)
                 ? what + ", " + Wording.confidence(result.estimate().confidence()) + " limits " + text.limits()
                         + warning

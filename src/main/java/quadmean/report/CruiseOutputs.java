@@ -20,6 +20,9 @@ public final class CruiseOutputs {
         files.put("estimate.json", EstimateJson.of(result));
         files.put("estimates.csv", EstimatesCsv.of(result));
         files.put("trees.csv", TreesCsv.of(result));
+        if (result.design().wood().logs().isPresent()) {
+            files.put("logs.csv", LogsCsv.of(result));
+        }
         files.put("curves.csv", CurvesCsv.of(result.curves(), result.design().units()));
         files.put("diameters.csv", DiametersCsv.of(result));
         files.put("remeasure.html", RemeasurePage.of(result));

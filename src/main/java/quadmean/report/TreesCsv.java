@@ -1,9 +1,11 @@
 package quadmean.report;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import quadmean.cruise.CruiseResult;
 import quadmean.height.HeightedTree;
 import quadmean.units.Unit;
+import quadmean.volume.TreeWood;
 
 /** Each tree with its height and where that came from. */
 final class TreesCsv {
@@ -20,15 +22,26 @@ final class TreesCsv {
             "height_source",
             "extrapolated",
             "curve_se_m",
-            "scatter_sd_m");
+            "scatter_sd_m",
+            "volume_m3",
+            "volume_ft3",
+            "board_feet",
+            "logs",
+            "defect_percent",
+            "green_kg",
+            "dry_kg",
+            "carbon_kg");
 
     private TreesCsv() {}
 
     static Content of(CruiseResult result) {
-        return Csv.of(HEADER, result.trees().stream().map(TreesCsv::row));
+        return Csv.of(
+                HEADER,
+                IntStream.range(0, result.trees().size())
+                        .mapToObj(i -> row(result.trees().get(i), result.wood().get(i))));
     }
 
-    private static List<String> row(HeightedTree t) {
+    private static List<String> row(HeightedTree t, TreeWood wood) {
         return List.of(
                 t.tree().file(),
                 Long.toString(t.tree().row()),
@@ -42,6 +55,14 @@ final class TreesCsv {
                 t.source().id(),
                 Facts.isExtrapolated(t) ? "yes" : "no",
                 Csv.number(t.curveSeM()),
-                Csv.number(t.scatterSdM()));
+                Csv.number(t.scatterSdM()),
+                Csv.number(wood.volumeM3()),
+                Csv.number(Unit.CUBIC_METRE.convert(wood.volumeM3(), Unit.CUBIC_FOOT)),
+                Csv.number(wood.boardFeet()),
+                Integer.toString(wood.logs().size()),
+                Csv.number(100 * t.tree().detail().defect()),
+                Csv.number(wood.greenKg()),
+                Csv.number(wood.dryKg()),
+                Csv.number(wood.carbonKg()));
     }
 }

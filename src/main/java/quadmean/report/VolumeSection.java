@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
-import quadmean.model.Standing;
 import quadmean.model.ValidRange;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeTable;
@@ -23,6 +22,7 @@ final class VolumeSection {
         Html html = new Html().section("volume", "Volume equations");
         if (result.equations().isEmpty()) {
             return html.element("p", "No volume equation was used: volumes are unknown.")
+                    .raw(WoodSources.markup(result))
                     .endSection()
                     .toString();
         }
@@ -43,7 +43,10 @@ final class VolumeSection {
         for (Map.Entry<String, VolumeSpec> entry : new TreeMap<>(result.equations()).entrySet()) {
             table.row(row(entry.getKey(), entry.getValue()));
         }
-        return html.raw(table.markup()).endSection().toString();
+        return html.raw(table.markup())
+                .raw(WoodSources.markup(result))
+                .endSection()
+                .toString();
     }
 
     private static List<Cell> row(String species, VolumeSpec spec) {
@@ -56,8 +59,7 @@ final class VolumeSection {
                 Cell.text(sizes(spec)),
                 Cell.text((spec.library().isEmpty() ? "" : "Library: " + spec.library() + ". ") + "Coefficients: "
                         + spec.source() + ". Form: " + spec.form().source() + "."),
-                Cell.markup("<span class=\"tag " + (spec.standing() == Standing.VERIFIED ? "good" : "doubt") + "\">"
-                        + Html.escape(spec.standing().label()) + "</span>"));
+                WoodSources.standing(spec.standing()));
     }
 
     /** Limits of the trees that an equation was fitted to, in its own units. */

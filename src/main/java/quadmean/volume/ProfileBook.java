@@ -6,15 +6,11 @@ import quadmean.model.TaperSpec;
 
 /** Finds the stem profile of a species: its own, else its group's, else that for all the rest. */
 public final class ProfileBook {
-    private static final String ALL_THE_REST = "*";
-
-    private final Map<String, TaperSpec> specs;
-    private final Map<String, String> groupOf;
+    private final CodeBook<TaperSpec> specs;
     private final double breastHeightM;
 
-    private ProfileBook(Map<String, TaperSpec> specs, Map<String, String> groupOf, double breastHeightM) {
-        this.specs = Map.copyOf(specs);
-        this.groupOf = Map.copyOf(groupOf);
+    private ProfileBook(CodeBook<TaperSpec> specs, double breastHeightM) {
+        this.specs = specs;
         this.breastHeightM = breastHeightM;
     }
 
@@ -26,14 +22,12 @@ public final class ProfileBook {
      * @param breastHeightM breast height of the cruise (m)
      */
     public static ProfileBook of(Map<String, TaperSpec> specs, Map<String, String> groupOf, double breastHeightM) {
-        return new ProfileBook(specs, groupOf, breastHeightM);
+        return new ProfileBook(CodeBook.of(specs, groupOf), breastHeightM);
     }
 
     /** What serves a species, if there is anything. */
     public Optional<TaperSpec> find(String species) {
-        return Optional.ofNullable(specs.get(species))
-                .or(() -> Optional.ofNullable(groupOf.get(species)).map(specs::get))
-                .or(() -> Optional.ofNullable(specs.get(ALL_THE_REST)));
+        return specs.find(species);
     }
 
     /**

@@ -33,4 +33,10 @@ public record TreeWood(
     public static TreeWood ofVolume(double volumeM3) {
         return new TreeWood(volumeM3, OptionalDouble.empty(), 0, List.of(), Double.NaN, Double.NaN, Double.NaN);
     }
+
+    /** Gross board feet by the tree equation, else of the logs; 0 without either. */
+    public double boardFeet() {
+        return treeBoardFeet.orElseGet(
+                () -> logs.stream().mapToDouble(CutLog::boardFeet).sum());
+    }
 }

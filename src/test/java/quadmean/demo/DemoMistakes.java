@@ -114,7 +114,7 @@ public final class DemoMistakes {
 
     private static Map<String, String> widened(String line) {
         String[] f = line.split(",", -1);
-        Map<String, String> row = empty(f[0], f[1], f[8]);
+        Map<String, String> row = empty(f[0], f[1], f[10]);
         row.put("tree", f[2]);
         row.put("species", f[3]);
         row.put("dbh_in", f[4]);

@@ -17,7 +17,8 @@ public final class DemoStand {
     /** The seed of the shipped tally. */
     public static final long SEED = 20_260_401;
 
-    private static final String HEADER = "plot,stratum,tree,species,dbh_in,top_pct,base_pct,dist_ft,note";
+    private static final String HEADER =
+            "plot,stratum,tree,species,dbh_in,top_pct,base_pct,dist_ft,grade,defect_pct,note";
 
     /** A stratum: plots in it, mean number of trees on a plot, mean dbh (in), shares of the species. */
     private record Cover(String code, int plots, double trees, double dbh, double[] shares) {}
@@ -46,7 +47,19 @@ public final class DemoStand {
         DemoStand stand = new DemoStand(seed);
         walk().forEach(visit -> stand.plot(visit.plot(), visit.cover()));
         stand.mistakes();
+        stand.rows.replaceAll(DemoStand::graded);
         return HEADER + "\n" + String.join("\n", stand.rows) + "\n";
+    }
+
+    /** The row with a grade and a defect before its note; a row that stands twice gets the same twice. */
+    private static String graded(String row) {
+        String[] f = row.split(",", -1);
+        Random random = new Random(SEED * 31 + row.hashCode() * 0x9E3779B97F4A7C15L);
+        boolean big = !f[4].isEmpty() && Double.parseDouble(f[4]) >= 9;
+        String grade = big ? String.valueOf(1 + random.nextInt(3)) : "";
+        String defect = big && random.nextDouble() < 0.3 ? String.valueOf(5 * (1 + random.nextInt(5))) : "";
+        String note = f[8];
+        return String.join(",", java.util.Arrays.copyOf(f, 8)) + "," + grade + "," + defect + "," + note;
     }
 
     /** A plot and when it is visited, as a share of its stratum: the crew works in all strata from the first day on. */
