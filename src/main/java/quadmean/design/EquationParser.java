@@ -3,6 +3,7 @@ package quadmean.design;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import quadmean.model.Provenance;
 import quadmean.model.Rule;
 import quadmean.model.ValidRange;
 import quadmean.model.VolumeForm;
@@ -32,7 +33,13 @@ final class EquationParser {
      * @param library its name in the library; empty in a design
      */
     static Optional<VolumeSpec> parse(String code, Stated s, VolumeKind kind, String library) {
-        return s.required("form", FORMS).flatMap(f -> new EquationParser(s, f).spec(code, kind, library));
+        Optional<VolumeForm> form = s.required("form", FORMS);
+        if (form.isEmpty()) { // which other keys there may be depends on it
+            s.own().knows(s.own().keys().toArray(String[]::new));
+            s.provenance();
+            return Optional.empty();
+        }
+        return new EquationParser(s, form.get()).spec(code, kind, library);
     }
 
     private Optional<VolumeSpec> spec(String code, VolumeKind kind, String library) {
@@ -44,26 +51,27 @@ final class EquationParser {
         double sd = logarithmic ? s.at("residual_sd").number("residual_sd", Range.NOT_NEGATIVE, 0) : 0;
         Optional<VolumeTable> table = form == VolumeForm.TABLE ? TableParser.parse(s) : Optional.empty();
         boolean byLogs = form == VolumeForm.FORM_CLASS
-                || table.filter(t -> t.entry() == VolumeTable.Entry.LOGS).isPresent();
+                || (form == VolumeForm.TABLE && TableParser.entry(s) == VolumeTable.Entry.LOGS);
         Units units = form == VolumeForm.TAPER ? Units.METRIC : units(kind, byLogs);
         checkUnits(units, kind);
         ValidRange range = form == VolumeForm.TAPER ? ValidRange.NOT_STATED : range(units, byLogs);
-        VolumeSpec spec = table.isPresent() == (form == VolumeForm.TABLE)
-                ? new VolumeSpec(
-                        code,
-                        form,
-                        coefficients,
-                        table,
-                        base,
-                        sd,
-                        units.dbh(),
-                        units.height(),
-                        units.volume(),
-                        range,
-                        s.provenance(),
-                        library)
-                : null;
-        return Optional.ofNullable(spec);
+        Provenance provenance = s.provenance();
+        if (form == VolumeForm.TABLE && table.isEmpty()) {
+            return Optional.empty(); // noted already
+        }
+        return Optional.of(new VolumeSpec(
+                code,
+                form,
+                coefficients,
+                table,
+                base,
+                sd,
+                units.dbh(),
+                units.height(),
+                units.volume(),
+                range,
+                provenance,
+                library));
     }
 
     private record Units(Unit dbh, Unit height, Unit volume) {

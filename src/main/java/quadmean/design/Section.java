@@ -164,9 +164,10 @@ final class Section {
             wrongType(key, wanted);
             return List.of();
         }
-        return array.toList().stream()
+        List<List<Double>> rows = array.toList().stream()
                 .map(row -> numbers(key, row, range, wanted))
                 .toList();
+        return rows.stream().anyMatch(List::isEmpty) ? List.of() : rows;
     }
 
     private List<Double> numbers(String key, @Nullable Object value, Range range, String wanted) {

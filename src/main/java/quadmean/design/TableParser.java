@@ -11,10 +11,8 @@ final class TableParser {
     private TableParser() {}
 
     static Optional<VolumeTable> parse(Stated s) {
-        boolean height = s.has("height");
-        boolean logs = s.has("logs");
-        Entry entry = logs && !height ? Entry.LOGS : Entry.HEIGHT;
-        if (height && logs) {
+        Entry entry = entry(s);
+        if (s.has("height") && s.has("logs")) {
             String detail = "a volume table goes by height or by logs, not by both: take one out";
             s.at("logs").problem(Rule.DESIGN_VALUE, "logs", "", detail);
         }
@@ -23,6 +21,12 @@ final class TableParser {
         List<List<Double>> volumes = s.at("volumes").requiredNumberRows("volumes", Range.NOT_NEGATIVE);
         boolean usable = !dbh.isEmpty() && !columns.isEmpty() && isFull(s, dbh, entry, columns, volumes);
         return usable ? Optional.of(new VolumeTable(dbh, entry, columns, volumes)) : Optional.empty();
+    }
+
+    /** What the table goes by. */
+    static Entry entry(Stated s) {
+        boolean logs = s.has("logs");
+        return logs && !s.has("height") ? Entry.LOGS : Entry.HEIGHT;
     }
 
     /** Points that increase; empty if they do not, which is noted. */

@@ -2,6 +2,7 @@ package quadmean.volume;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
 import quadmean.model.TaperSpec;
 
 /** Finds the stem profile of a species: its own, else its group's, else that for all the rest. */
@@ -40,5 +41,18 @@ public final class ProfileBook {
      */
     public Optional<StemProfile> profile(String species, double dbhCm, double heightM) {
         return find(species).flatMap(spec -> StemProfile.of(spec, dbhCm, heightM, breastHeightM));
+    }
+
+    /**
+     * Volume inside bark of the whole stem, ground to tip, by the profile of a species.
+     *
+     * @return m³ of dbh (cm) and total height (m), NaN for a tree that the form has no profile for; empty if nothing
+     *     serves the species
+     */
+    public Optional<DoubleBinaryOperator> stem(String species) {
+        return find(species)
+                .map(spec -> (dbhCm, heightM) -> StemProfile.of(spec, dbhCm, heightM, breastHeightM)
+                        .map(p -> p.volumeM3(0, p.totalHeightM()))
+                        .orElse(Double.NaN));
     }
 }

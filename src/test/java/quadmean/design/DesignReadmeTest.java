@@ -20,9 +20,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import quadmean.model.BiomassSpec;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
+import quadmean.model.VolumeForm;
 import quadmean.support.SmallDesign;
 
 /** {@code designs/README.md} names what the reader knows, and nothing else. */
@@ -83,8 +86,6 @@ class DesignReadmeTest {
                 [[product]]
                 [prices]
                 [[price]]
-                [volume.PSME]
-                form = "schumacher_hall"
                 """);
         return whole.with(line + "\n", line + "\nqqqqqqqqqqqq = 1\n").text();
     }
@@ -97,7 +98,6 @@ class DesignReadmeTest {
         "[[tally]]",
         "[species.CODE]",
         "[height]",
-        "[volume.CODE]",
         "[logs]",
         "[[product]]",
         "[prices]",
@@ -118,6 +118,35 @@ class DesignReadmeTest {
             known(new SmallDesign().plus(cut).text()).forEach(k -> known.add("cut." + k));
         }
         assertEquals(known, documented(section(table)));
+    }
+
+    /** Keys that a table knows under any of its forms. */
+    private TreeSet<String> knownInForms(String table, Stream<String> forms) {
+        TreeSet<String> known = new TreeSet<>();
+        forms.forEach(form -> known.addAll(known(new SmallDesign()
+                .plus(table + "\nqqqqqqqqqqqq = 1\nform = \"" + form + "\"")
+                .text())));
+        return known;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[volume.CODE]", "[board_feet.CODE]"})
+    void keysOfAllFormsOfVolumeEquationAreDocumented(String table) throws IOException {
+        Stream<String> forms = Stream.of(VolumeForm.values()).map(VolumeForm::id);
+        assertEquals(knownInForms(table.replace("CODE", "PSME"), forms), documented(section(table)));
+        for (VolumeForm form : VolumeForm.values()) {
+            assertTrue(section(table).contains("\n| " + form.id() + " | "), form.id());
+        }
+    }
+
+    @Test
+    void keysOfWeightsAreDocumented() throws IOException {
+        Stream<String> forms = Stream.of(BiomassSpec.Form.values()).map(BiomassSpec.Form::id);
+        assertEquals(knownInForms("[biomass.PSME]", forms), documented(section("[biomass.CODE]")));
+        for (String table : List.of("[green_weight.CODE]", "[carbon]")) {
+            String unknown = "\n" + table.replace("CODE", "PSME") + "\nqqqqqqqqqqqq = 1";
+            assertEquals(known(new SmallDesign().plus(unknown).text()), documented(section(table)));
+        }
     }
 
     @Test

@@ -9,16 +9,17 @@ import static quadmean.support.ReferenceFiles.number;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeSpec.LogBase;
 import quadmean.support.Tolerance;
 import quadmean.units.Unit;
+import quadmean.volume.TreeEquation.Gap;
 
 class TreeEquationTest {
 
@@ -61,33 +62,6 @@ class TreeEquationTest {
         Tolerance.ROUNDING.check(cubicFeet(e, 12, 80), cubicFeet(ten, 12, 80), "the same equation");
     }
 
-    static List<NamedCsvRecord> published() {
-        return csv("volume-equations.csv").stream()
-                .filter(r -> r.getField("coefficients").startsWith("a="))
-                .filter(r -> r.getField("source").startsWith("Honer")
-                        || r.getField("source").startsWith("Browne"))
-                .toList();
-    }
-
-    /**
-     * Honer 1967 and Browne 1962, coefficients from memory: this shows that the forms are evaluated as written, and says
-     * nothing about the digits of the coefficients. Check values at three tree sizes, printed to 0.01 ft³.
-     */
-    @ParameterizedTest
-    @MethodSource("published")
-    void equationsFromMemoryGiveTheirCheckValues(NamedCsvRecord row) {
-        boolean honer = row.getField("source").startsWith("Honer");
-        double[] c = coefficients(row.getField("coefficients"));
-        TreeEquation equation =
-                honer ? us(VolumeForm.HONER, LogBase.E, 0, c) : us(VolumeForm.SCHUMACHER_HALL, LogBase.TEN, 0, c);
-        double[][] sizes =
-                honer ? new double[][] {{6, 40}, {10, 60}, {14, 75}} : new double[][] {{10, 60}, {14, 85}, {20, 110}};
-        for (int i = 0; i < 3; i++) {
-            double expected = number(row, "check" + (i + 1) + "_V");
-            Tolerance.printed(2).check(expected, cubicFeet(equation, sizes[i][0], sizes[i][1]), row.toString());
-        }
-    }
-
     @Test
     void metricCoefficientsAndUnitsGiveTheSameTree() {
         // V = f·g·H with form factor 0.4, in both unit systems
@@ -97,6 +71,68 @@ class TreeEquationTest {
                 VolumeForm.COMBINED_VARIABLE, LogBase.E, 0, Unit.CENTIMETRE, Unit.METRE, Unit.CUBIC_METRE, 0, perCm);
         TreeEquation us = us(VolumeForm.COMBINED_VARIABLE, LogBase.E, 0, 0, perInch);
         Tolerance.ROUNDING.check(metric.volumeM3(40, 25), us.volumeM3(40, 25), "volume (m³)");
+    }
+
+    /** By definition f·g·H: with f = 1/3 a cone on the section at breast height, whatever the unit it is stated in. */
+    @Test
+    void formFactor() {
+        double cone = Math.PI * 0.4 * 0.4 / 4 * 25 / 3;
+        Tolerance.ROUNDING.check(
+                cone, us(VolumeForm.FORM_FACTOR, LogBase.E, 0, 1.0 / 3).volumeM3(40, 25), "m³");
+        Unit cm = Unit.CENTIMETRE;
+        TreeEquation metric = equation(VolumeForm.FORM_FACTOR, LogBase.E, 0, cm, Unit.METRE, Unit.CUBIC_METRE, 1.0 / 3);
+        Tolerance.ROUNDING.check(cone, metric.volumeM3(40, 25), "m³");
+    }
+
+    @Test
+    void withoutTermsOfSecondDegreeTheLogPolynomialIsSchumacherAndHall() {
+        TreeEquation plain = us(VolumeForm.SCHUMACHER_HALL, LogBase.TEN, 0.03, -2.7, 1.7, 1.2);
+        TreeEquation polynomial = us(VolumeForm.LOG_POLYNOMIAL, LogBase.TEN, 0.03, -2.7, 1.7, 1.2, 0, 0, 0);
+        Tolerance.ROUNDING.check(cubicFeet(plain, 14, 85), cubicFeet(polynomial, 14, 85), "ft³");
+    }
+
+    /** ln V = ln 10 · log V: coefficients of second degree shrink by ln 10, those of first degree stay (algebra). */
+    @Test
+    void theLogPolynomialIsTheSameInBothBases() {
+        double ln10 = Math.log(10);
+        TreeEquation ten = us(VolumeForm.LOG_POLYNOMIAL, LogBase.TEN, 0.05, -3.2, 2.0, 1.6, -0.16, -0.16, 0.05);
+        TreeEquation e = us(
+                VolumeForm.LOG_POLYNOMIAL,
+                LogBase.E,
+                0.05 * ln10,
+                -3.2 * ln10,
+                2.0,
+                1.6,
+                -0.16 / ln10,
+                -0.16 / ln10,
+                0.05 / ln10);
+        Tolerance.ROUNDING.check(cubicFeet(ten, 14, 85), cubicFeet(e, 14, 85), "ft³");
+    }
+
+    @Test
+    void coefficientsAreAsManyAsTheFormHas() {
+        assertThrows(IllegalArgumentException.class, () -> us(VolumeForm.HONER, LogBase.E, 0, 1));
+        assertThrows(IllegalArgumentException.class, () -> us(VolumeForm.TABLE, LogBase.E, 0));
+    }
+
+    /** A stem profile is asked in cm and m whatever the units of the statement. */
+    @Test
+    void taperTakesItsVolumeFromTheStemProfile() {
+        VolumeSpec spec = us(VolumeForm.TAPER, LogBase.E, 0).spec();
+        TreeEquation equation = TreeEquation.of(spec, (cm, m) -> cm * m / 1000);
+        Tolerance.ROUNDING.check(0.75, equation.volumeM3(30, 25), "m³");
+        assertEquals(Optional.of(Gap.NO_PROFILE), TreeEquation.of(spec).gap(30, 25, Double.NaN));
+    }
+
+    @Test
+    void aTreeWithoutAVolumeHasAReason() {
+        TreeEquation combined = us(VolumeForm.COMBINED_VARIABLE, LogBase.E, 0, -3, 0.002);
+        assertEquals(Optional.empty(), combined.gap(40, 25, Double.NaN));
+        assertEquals(Optional.of(Gap.NOT_POSITIVE), combined.gap(5, 4, Double.NaN));
+        assertEquals(Optional.of(Gap.NO_HEIGHT), combined.gap(40, Double.NaN, 2));
+        TreeEquation byLogs = us(VolumeForm.FORM_CLASS, LogBase.E, 0, 1, 1, 1, 1, 1, 1, 1, 1, 1, 3, 78, 78);
+        assertEquals(Optional.of(Gap.NO_LOGS), byLogs.gap(40, 25, Double.NaN));
+        assertEquals(Optional.empty(), byLogs.gap(40, Double.NaN, 2));
     }
 
     @Test
@@ -122,14 +158,6 @@ class TreeEquationTest {
                         Unit.CUBIC_FOOT,
                         " ",
                         Standing.FROM_MEMORY));
-    }
-
-    private static double[] coefficients(String text) {
-        List<Double> values = new ArrayList<>();
-        for (String part : text.split(";")) {
-            values.add(Double.parseDouble(part.substring(part.indexOf('=') + 1)));
-        }
-        return values.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     private static double cubicFeet(TreeEquation equation, double inches, double feet) {
