@@ -48,7 +48,7 @@ record WoodBooks(
         Optional<LogScale> scale =
                 wood.logs().flatMap(logs -> logs.scaling().map(scaling -> LogScale.of(scaling, logs.cubic())));
         return new WoodBooks(
-                EquationBook.of(design.volumes(), groups, species -> stem(profiles, wood, species)),
+                EquationBook.of(design.volumes(), groups, profiles::stem),
                 EquationBook.of(wood.boardFeet(), groups),
                 profiles,
                 CodeBook.of(wood.biomass(), groups),
@@ -60,16 +60,6 @@ record WoodBooks(
 
     private static LogMeasure measure(LogSettings logs, Optional<LogScale> scale) {
         return scale.isPresent() ? scale.get() : new CubicScale(logs.cubic());
-    }
-
-    /** The volume under a profile, from the stump where the design has one, to the tip. */
-    private static Optional<java.util.function.DoubleBinaryOperator> stem(
-            ProfileBook profiles, WoodSettings wood, String species) {
-        double stump = wood.logs().map(LogSettings::stumpM).orElse(0.0);
-        return profiles.find(species)
-                .map(spec -> (dbhCm, heightM) -> profiles.profile(species, dbhCm, heightM)
-                        .map(p -> p.volumeM3(stump, heightM))
-                        .orElse(Double.NaN));
     }
 
     static Map<String, String> groups(Design design) {
