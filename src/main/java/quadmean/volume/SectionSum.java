@@ -12,11 +12,11 @@ final class SectionSum {
     private static final double MIDWAY = 1e-6;
 
     private final StemSections stem;
-    private final StemCut cut;
+    private final StemPart cut;
     private final StemPoint last;
     private final List<String> remarks;
 
-    SectionSum(StemSections stem, StemCut cut) {
+    SectionSum(StemSections stem, StemPart cut) {
         this.stem = stem;
         this.cut = cut;
         this.last = stem.points().get(stem.points().size() - 1);

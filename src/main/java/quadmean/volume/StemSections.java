@@ -105,7 +105,7 @@ public final class StemSections {
      *
      * @throws IllegalArgumentException if the stump lies below the lowest point, or above all that is known
      */
-    public StemVolume volume(StemCut cut) {
+    public StemVolume volume(StemPart cut) {
         return new SectionSum(this, cut).volume();
     }
 }

@@ -1,3 +1,3 @@
-/** Tree volume equations, evaluated in the units of their coefficients. */
+/** Tree volume equations, solids, stem sections, log rules and scaling; formulas work in the units of their coefficients. */
 @org.jspecify.annotations.NullMarked
 package quadmean.volume;

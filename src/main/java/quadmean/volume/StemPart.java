@@ -10,13 +10,13 @@ import quadmean.model.CubicRule;
  * @param rule formula of the sections; Huber and Newton serve pairs of sections of equal length, Smalian the rest
  * @param tip solid above the highest measured point; it must taper
  */
-public record StemCut(double stumpM, double topCm, CubicRule rule, Solid tip) {
+public record StemPart(double stumpM, double topCm, CubicRule rule, Solid tip) {
     /**
      * Checks the values.
      *
      * @throws IllegalArgumentException if a size is out of its domain or the tip a cylinder
      */
-    public StemCut {
+    public StemPart {
         Sizes.notNegative(stumpM, "stump (m)");
         Sizes.notNegative(topCm, "top diameter (cm)");
         if (tip == Solid.CYLINDER) {
