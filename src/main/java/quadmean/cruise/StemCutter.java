@@ -96,6 +96,7 @@ final class StemCutter {
 
     private void note(CutLog log, Tree tree) {
         books.scale()
+                .filter(s -> log.boardFeet() > 0)
                 .ifPresent(s ->
                         account.log(tree.detail().count(), s.scale(log.smallEndCm(), log.largeEndCm(), log.lengthM())));
         boolean priced = design.wood()

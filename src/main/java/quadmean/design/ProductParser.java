@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import quadmean.model.Product;
+import quadmean.model.Product.Measure;
 import quadmean.model.Rule;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
@@ -61,6 +62,7 @@ final class ProductParser {
                 large.isPresent()
                         ? units.diameter().convert(large.getAsDouble(), Unit.CENTIMETRE)
                         : Double.POSITIVE_INFINITY,
+                s.choice("measure", Options.of(Measure.values(), Measure::id)).orElse(Measure.BOARD_FEET),
                 s.number("defect", Range.PERCENT_OR_ZERO, 0) / 100);
     }
 

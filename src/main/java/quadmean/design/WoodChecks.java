@@ -8,7 +8,9 @@ import org.jspecify.annotations.Nullable;
 import quadmean.model.GreenWeight;
 import quadmean.model.LogSettings;
 import quadmean.model.Price.PriceUnit;
+import quadmean.model.Product;
 import quadmean.model.Rule;
+import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
 /** What tables on logs, prices, board feet and weight must agree on. */
@@ -18,7 +20,10 @@ final class WoodChecks {
     private WoodChecks() {}
 
     static void check(Section root, WoodSettings wood, Map<String, SpeciesEntry> species, UnitSystem units) {
-        wood.logs().ifPresent(logs -> checkBoardFeet(root, logs, wood, units));
+        wood.logs().ifPresent(logs -> {
+            checkBoardFeet(root, logs, wood, units);
+            checkTops(root, logs, units);
+        });
         checkUnits(root, wood, species);
     }
 
@@ -55,6 +60,15 @@ final class WoodChecks {
                         "mbf",
                         "a price per thousand board feet needs a log rule; name it in logs.rule");
             }
+            if (unit == PriceUnit.THOUSAND_BOARD_FEET
+                    && isCubic(wood, s.text("product").orElse(""))) {
+                s.problem(
+                        Rule.DESIGN_VALUE,
+                        "per",
+                        "mbf",
+                        "this product is measured in cubic volume alone, so that it has no board feet to pay for; write"
+                                + " another unit, or measure = \"board_feet\" for the product");
+            }
             Set<String> unweighed = unit == PriceUnit.TONNE || unit == PriceUnit.SHORT_TON
                     ? unweighed(s.text("species").orElse(CodeCheck.REST), wood.greenWeight(), species)
                     : Set.of();
@@ -66,6 +80,34 @@ final class WoodChecks {
                         "a price by weight needs a green weight: write [green_weight.CODE] for "
                                 + String.join(", ", unweighed));
             }
+        }
+    }
+
+    private static boolean isCubic(WoodSettings wood, String product) {
+        return wood.logs().stream()
+                .flatMap(l -> l.products().stream())
+                .anyMatch(p -> p.code().equals(product) && p.measure() == Product.Measure.CUBIC);
+    }
+
+    /** A tree at the smallest dbh that counts in volume must be thick enough for some product. */
+    private static void checkTops(Section root, LogSettings logs, UnitSystem units) {
+        Section output = root.table("output");
+        double dbh = output.number("merchantable_dbh", Range.NOT_NEGATIVE, 0);
+        double thinnest = logs.products().stream()
+                .mapToDouble(Product::minSmallEndCm)
+                .min()
+                .orElse(0);
+        double top = Unit.CENTIMETRE.convert(thinnest, units.diameter());
+        if (dbh > 0 && top > dbh) {
+            output.problem(
+                    Rule.DESIGN_VALUE,
+                    "merchantable_dbh",
+                    Section.show(dbh),
+                    "the top diameter lies above the dbh: no product takes a small end under "
+                            + Section.show(Math.round(top * 100) / 100.0) + " "
+                            + units.diameter().symbol()
+                            + ", and trees count in volume from a dbh of " + Section.show(dbh) + " on; raise"
+                            + " merchantable_dbh, or lower a min_small_end");
         }
     }
 

@@ -74,9 +74,10 @@ final class WoodStatement {
                 .map(l -> Wording.plain(
                         rounded(Unit.METRE.convert(l, design.units().length()))))
                 .collect(Collectors.joining(", "));
+        String cubic = p.measure() == Product.Measure.CUBIC ? ", cubic volume alone" : "";
         return p.code() + " (" + p.name() + ")" + from + grades + ", lengths " + lengths + " "
                 + design.units().length().label() + ", small end inside bark from "
-                + diameter(design, p.minSmallEndCm()) + large + defect;
+                + diameter(design, p.minSmallEndCm()) + large + cubic + defect;
     }
 
     /** Of green weight, dry biomass and carbon. */

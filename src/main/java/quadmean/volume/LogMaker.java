@@ -21,10 +21,20 @@ record LogMaker(LogSettings settings, Optional<PriceList> prices, LogMeasure mea
         double large = profile.dibCm(fromM);
         double small = profile.dibCm(fromM + lengthM);
         double cubic = measure.cubicMetres(large, profile.dibCm(fromM + lengthM / 2), small, lengthM);
-        double feet = settings.scaling().isPresent() ? measure.boardFeet(small, large, lengthM) : Double.NaN;
+        double feet = boardFeet(product, small, large, lengthM);
         double sound = (1 - stem.defect()) * (1 - product.defect());
         double value = value(stem, product, cubic * sound, feet * sound);
         return new CutLog(number, product.code(), fromM, lengthM, large, small, cubic, feet, 1 - sound, value);
+    }
+
+    private double boardFeet(Product product, double smallCm, double largeCm, double lengthM) {
+        if (settings.scaling().isEmpty()) {
+            return Double.NaN;
+        }
+        return switch (product.measure()) {
+            case BOARD_FEET -> measure.boardFeet(smallCm, largeCm, lengthM);
+            case CUBIC -> 0;
+        };
     }
 
     private double value(StemToCut stem, Product product, double netM3, double netBoardFeet) {

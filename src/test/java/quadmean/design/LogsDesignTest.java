@@ -105,9 +105,18 @@ class LogsDesignTest {
                 List.of(16 * FOOT, 12.5 * FOOT),
                 inches(6),
                 inches(30),
+                Product.Measure.BOARD_FEET,
                 0.05);
         Product pulp = new Product(
-                "pulp", "pulp", Set.of(), Set.of(), List.of(8 * FOOT), inches(3), Double.POSITIVE_INFINITY, 0);
+                "pulp",
+                "pulp",
+                Set.of(),
+                Set.of(),
+                List.of(8 * FOOT),
+                inches(3),
+                Double.POSITIVE_INFINITY,
+                Product.Measure.BOARD_FEET,
+                0);
         assertAll(
                 () -> assertEquals(LogSettings.Method.BEST_VALUE, logs.method()),
                 () -> assertEquals(

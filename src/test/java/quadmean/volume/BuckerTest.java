@@ -43,7 +43,8 @@ class BuckerTest {
     };
 
     static Product product(String code, double minCm, double maxCm, Double... lengths) {
-        return new Product(code, code, Set.of(), Set.of(), List.of(lengths), minCm, maxCm, 0);
+        return new Product(
+                code, code, Set.of(), Set.of(), List.of(lengths), minCm, maxCm, Product.Measure.BOARD_FEET, 0);
     }
 
     private static final Product SAW = product("saw", 24, Double.POSITIVE_INFINITY, 5.0, 4.0);
@@ -133,9 +134,12 @@ class BuckerTest {
 
     @Test
     void speciesGroupAndGradeDecideWhatAStemIsCutInto() {
-        Product firs = new Product("saw", "saw", Set.of("firs"), Set.of(), List.of(5.0), 24, 99, 0);
-        Product pine = new Product("pine", "pine", Set.of("PP"), Set.of(), List.of(5.0), 24, 99, 0);
-        Product graded = new Product("peel", "peel", Set.of("DF"), Set.of("1"), List.of(5.0), 24, 99, 0);
+        Product firs = new Product(
+                "saw", "saw", Set.of("firs"), Set.of(), List.of(5.0), 24, 99, Product.Measure.BOARD_FEET, 0);
+        Product pine = new Product(
+                "pine", "pine", Set.of("PP"), Set.of(), List.of(5.0), 24, 99, Product.Measure.BOARD_FEET, 0);
+        Product graded = new Product(
+                "peel", "peel", Set.of("DF"), Set.of("1"), List.of(5.0), 24, 99, Product.Measure.BOARD_FEET, 0);
         LogSettings all = settings(Method.LENGTHS, 0.3, pine, graded, firs);
         assertEquals("saw5 saw5", cuts(buck(all, 31.3)));
         StemToCut good = new StemToCut(cone(31.3).profile(), "DF", "firs", "1", 31.3, 0, 800);
@@ -170,7 +174,8 @@ class BuckerTest {
         "SHORT_TON, 0.503906886355203"
     })
     void aLogFetchesPriceTimesNetAmount(PriceUnit unit, double grossAmount) {
-        Product saw = new Product("saw", "saw", Set.of(), Set.of(), List.of(5.0), 30, 99, 0.2);
+        Product saw =
+                new Product("saw", "saw", Set.of(), Set.of(), List.of(5.0), 30, 99, Product.Measure.BOARD_FEET, 0.2);
         LogSettings scaled =
                 new LogSettings(Method.LENGTHS, Optional.of(DOYLE), CubicRule.SMALIAN, 0.3, 0.1, 0.3, List.of(saw));
         PriceList list = prices(new Price("saw", "*", 1, unit), new Price("saw", "firs", 100, unit));
