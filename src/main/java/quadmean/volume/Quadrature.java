@@ -2,9 +2,9 @@ package quadmean.volume;
 
 import java.util.function.DoubleUnaryOperator;
 
-/** Gauss-Legendre quadrature with five points in each of eight equal sections: exact for polynomials to degree nine. */
+/** Gauss-Legendre quadrature with five points in each of sixteen equal sections: exact for polynomials to degree nine. */
 final class Quadrature {
-    private static final int SECTIONS = 8;
+    private static final int SECTIONS = 16;
     private static final double INNER = Math.sqrt(5 - 2 * Math.sqrt(10.0 / 7)) / 3;
     private static final double OUTER = Math.sqrt(5 + 2 * Math.sqrt(10.0 / 7)) / 3;
     private static final double[] POINTS = {-OUTER, -INNER, 0, INNER, OUTER};

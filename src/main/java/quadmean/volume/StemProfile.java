@@ -47,8 +47,14 @@ public sealed interface StemProfile permits OrmerodProfile, KozakProfile, FormCl
      * @return m³; 0 if the upper height is not above the lower
      */
     default double volumeM3(double fromM, double toM) {
-        double top = Math.min(toM, totalHeightM());
-        return top > fromM ? Quadrature.integral(h -> BasalArea.ofTree(dibCm(h)), fromM, top) : 0;
+        double tip = totalHeightM();
+        double top = Math.min(toM, tip);
+        if (!(top > fromM)) {
+            return 0;
+        }
+        // over the root of the distance to the tip, in which broken powers of that distance are smoother
+        return Quadrature.integral(
+                t -> 2 * t * BasalArea.ofTree(dibCm(tip - t * t)), Math.sqrt(tip - top), Math.sqrt(tip - fromM));
     }
 
     /**
