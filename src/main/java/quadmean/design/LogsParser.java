@@ -94,7 +94,7 @@ final class LogsParser {
         Diameters diameters = word(s, "diameters", Diameters.values(), Diameters::id, Diameters.NEAREST_INCH);
         Lengths lengths = word(s, "lengths", Lengths.values(), Lengths::id, Lengths.FOOT_DOWN);
         Figures figures = word(s, "figures", Figures.values(), Figures::id, Figures.AS_TABLED);
-        OptionalDouble piece = s.number("longest_piece", Range.ONE_OR_MORE);
+        OptionalDouble piece = s.number("longest_piece", Range.TWO_OR_MORE);
         if (!s.has("rule")) {
             List.of("diameters", "lengths", "figures", "longest_piece").stream()
                     .filter(s::has)

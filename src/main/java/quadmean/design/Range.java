@@ -65,10 +65,10 @@ enum Range {
             return v >= 0.1 && v <= 1;
         }
     },
-    ONE_OR_MORE("a number of 1 or more, up to 1000") {
+    TWO_OR_MORE("a number of 2 or more, up to 1000") {
         @Override
         boolean holds(double v) {
-            return v >= 1 && v <= 1000;
+            return v >= 2 && v <= 1000;
         }
     },
     /** Lengths in hundredths, of which sums meet exactly. */

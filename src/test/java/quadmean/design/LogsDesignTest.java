@@ -252,7 +252,7 @@ class LogsDesignTest {
                 new Slip("best_value", "best", "logs.method", 36, "one of lengths, best_value"),
                 new Slip(rule, "rule = \"scribner\"", "logs.rule", 37, "scribner_formula"),
                 new Slip(rule, rule + "\ndiameters = \"inch\"", "logs.diameters", 38, "nearest_inch"),
-                new Slip(rule, rule + "\nlongest_piece = 0", "logs.longest_piece", 38, "1 or more"),
+                new Slip(rule, rule + "\nlongest_piece = 1", "logs.longest_piece", 38, "2 or more"),
                 new Slip(rule, rule + "\nstump = -1", "logs.stump", 38, "0 or more"),
                 new Slip(rule, rule + "\ncubic = \"smalain\"", "logs.cubic", 38, "did you mean \"smalian\"?"),
                 new Slip("\"best_value\"", "\"lengths\"\nwaste_step = 1", "logs.waste_step", 37, "\"best_value\""));
