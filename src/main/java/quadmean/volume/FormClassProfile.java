@@ -6,7 +6,7 @@ import quadmean.model.TaperSpec;
 import quadmean.units.Unit;
 
 /**
- * {@link TaperForm#FORM_CLASS}. Above 17.3 ft the volume is off by less than one part in 10⁸ for Behre's a of 0.1 or
+ * {@link TaperForm#FORM_CLASS}. Above 17.3 ft the volume is off by less than one part in 10¹² for Behre's a of 0.1 or
  * more; below it is exact.
  *
  * @param dbhInsideCm diameter inside bark at breast height (cm)
