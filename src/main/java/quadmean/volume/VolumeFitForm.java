@@ -2,6 +2,7 @@ package quadmean.volume;
 
 import java.util.List;
 import quadmean.model.FelledTree;
+import quadmean.model.VolumeForm;
 import quadmean.units.BasalArea;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
@@ -91,6 +92,22 @@ public enum VolumeFitForm {
             case SCHUMACHER_HALL -> Math.exp(response + sigma * sigma / 2);
             case HONER -> d * d / response;
         };
+    }
+
+    /** The form under which a design states the equation. */
+    public VolumeForm designForm() {
+        return switch (this) {
+            case COMBINED_VARIABLE, FORM_FACTOR -> VolumeForm.COMBINED_VARIABLE;
+            case SCHUMACHER_HALL -> VolumeForm.SCHUMACHER_HALL;
+            case HONER -> VolumeForm.HONER;
+        };
+    }
+
+    /** Volume of the cylinder with a dbh and a height of one unit. */
+    static double cylinderOfOne(UnitSystem units) {
+        double dbhCm = units.diameter().convert(1, Unit.CENTIMETRE);
+        double heightM = units.length().convert(1, Unit.METRE);
+        return cylinder(new FelledTree("", 0, "", dbhCm, heightM, 1), units);
     }
 
     private static double cylinder(FelledTree tree, UnitSystem units) {

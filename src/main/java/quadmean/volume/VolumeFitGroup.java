@@ -35,6 +35,11 @@ public record VolumeFitGroup(String code, List<FelledTree> trees, List<VolumeFit
         return fits.stream().filter(VolumeFit::isUsable).min(Comparator.comparingDouble(VolumeFit::leaveOneOutM3));
     }
 
+    /** Whether a fit of this group is that one. */
+    public boolean isBest(VolumeFit fit) {
+        return best().filter(b -> b.form() == fit.form()).isPresent();
+    }
+
     /** Sizes of the trees. */
     public ValidRange range() {
         return new ValidRange(
