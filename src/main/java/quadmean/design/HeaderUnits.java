@@ -65,14 +65,14 @@ public final class HeaderUnits {
 
     /** The header without its unit, for guessing what the column is. */
     public static String bare(String header) {
-        return length(header).isPresent()
-                        || angle(header).isPresent()
-                        || volume(header).isPresent()
-                ? BRACKETED
-                        .matcher(APPENDED.matcher(header).replaceFirst(""))
-                        .replaceFirst("")
-                        .strip()
-                : header;
+        if (length(header).isEmpty()
+                && angle(header).isEmpty()
+                && volume(header).isEmpty()) {
+            return header;
+        }
+        Matcher bracketed = BRACKETED.matcher(header);
+        Pattern unit = bracketed.find() ? BRACKETED : APPENDED;
+        return unit.matcher(header).replaceFirst("").strip();
     }
 
     private static Optional<String> word(String header) {

@@ -158,8 +158,8 @@ final class FelledColumns {
     /** The columns in words, for outputs. */
     static List<String> words(Map<FelledOptions.Measure, Column> columns) {
         List<String> words = new ArrayList<>();
-        columns.forEach((measure, c) -> words.add(measure.option() + " from \"" + c.name() + "\""
-                + (c.unit() == null ? "" : " in " + c.unit().symbol())));
+        columns.forEach((measure, c) -> words.add(measure.option() + " \"" + c.name() + "\""
+                + (c.unit() == null ? "" : " (" + c.unit().symbol() + ")")));
         return words;
     }
 }

@@ -114,17 +114,21 @@ final class VolumeFitTables {
         return table.row(total).markup();
     }
 
-    /** The trees that move the best equation most; empty if there are none. */
+    /** The trees that move the best equation most, or that there are none; empty without an equation. */
     String influential() {
         VolumeFit best = group.best().orElse(null);
-        if (best == null || best.influential().isEmpty()) {
+        if (best == null) {
             return "";
+        }
+        String rule = "a Cook's distance above 4/n = " + constant(best.cookLimit()) + " or a leverage above 3p/n = "
+                + constant(best.leverageLimit()) + " (common practice, no source), "
+                + best.form().formula();
+        if (best.influential().isEmpty()) {
+            return new Html().element("p", "No tree has " + rule + ".").toString();
         }
         LinearFit regression = Objects.requireNonNull(best.fit());
         HtmlTable table = HtmlTable.of(
-                "Trees with a Cook's distance above 4/n = " + constant(best.cookLimit())
-                        + " or a leverage above 3p/n = " + constant(best.leverageLimit())
-                        + " (common practice, no source), " + best.form().formula(),
+                "Trees with " + rule,
                 List.of(
                         Cell.text("Tree"),
                         Cell.number("Row"),
