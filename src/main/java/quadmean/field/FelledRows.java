@@ -28,13 +28,20 @@ final class FelledRows {
 
     private static final double FULLEST = 1;
 
+    /** So much less or more is no stem at all (common practice, no source). */
+    private static final double FAR_OFF = 0.02;
+
+    private static final double FAR_OVER = 2;
+
     private final Policy badRows;
     private final Unit volumeUnit;
     private final List<Problem> problems;
     private final List<FelledTree> trees = new ArrayList<>();
     private final Map<String, Long> lines = new HashMap<>();
     private long in;
+    private long read;
     private long unlikely;
+    private long kept;
 
     FelledRows(Policy badRows, Unit volumeUnit, List<Problem> problems) {
         this.badRows = badRows;
@@ -47,7 +54,7 @@ final class FelledRows {
     }
 
     RowCount count() {
-        return new RowCount(in, trees.size(), in - trees.size(), unlikely);
+        return new RowCount(in, trees.size(), in - trees.size(), kept);
     }
 
     /** Every problem of the row is noted; one without any is a tree. */
@@ -105,17 +112,21 @@ final class FelledRows {
     }
 
     private void accept(Row row, FelledTree tree) {
-        trees.add(tree);
         double full = tree.volumeM3() / (BasalArea.ofTree(tree.dbhCm()) * tree.heightM());
-        if (full < SLENDEREST || full > FULLEST) {
+        boolean farOff = full < FAR_OFF || full > FAR_OVER;
+        boolean isUnlikely = full < SLENDEREST || full > FULLEST;
+        if (isUnlikely) {
+            String detail = "the volume is " + percent(full) + " of the cylinder of dbh and height"
+                    + (farOff ? ", as of no stem" : "");
+            Policy policy = farOff ? badRows : Policy.KEEP;
+            problems.add(problem(row, Rule.FELLED_UNLIKELY, FelledReader.VOLUME, policy, detail));
             unlikely++;
-            problems.add(problem(
-                    row,
-                    Rule.FELLED_UNLIKELY,
-                    FelledReader.VOLUME,
-                    Policy.KEEP,
-                    "the volume is " + percent(full) + " of the cylinder of dbh and height"));
         }
+        if (!farOff) {
+            trees.add(tree);
+            kept += isUnlikely ? 1 : 0;
+        }
+        read++;
     }
 
     private static String percent(double share) {
@@ -124,12 +135,12 @@ final class FelledRows {
 
     /** Where most trees are unlikely, a unit is wrong and no equation would be right. */
     void judge(FileProblems log) {
-        if (2 * unlikely > trees.size()) {
+        if (2 * unlikely > read) {
             problems.removeIf(p -> p.rule() == Rule.FELLED_UNLIKELY);
-            String detail = "the volume of " + unlikely + " of " + trees.size()
+            String detail = "the volume of " + unlikely + " of " + read
                     + " trees is below 10 or above 100 % of the cylinder of dbh and height: a unit is wrong";
             log.add(Rule.FELLED_UNLIKELY, 0, "", "", detail);
-            unlikely = 0;
+            kept = 0;
         }
     }
 

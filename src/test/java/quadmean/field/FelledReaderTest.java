@@ -194,6 +194,15 @@ class FelledReaderTest {
         assertEquals(1, data.rows().kept());
     }
 
+    @Test
+    void aVolumeOfNoStemIsABadRow() throws IOException {
+        String text = "dbh_cm,height_m,volume_m3\n25,15,0.31\n25,15,0.0031\n30,17,0.5\n";
+        assertEquals(List.of("felled-unlikely refuse row 3 [volume_m3] 0.0031"), described(read(text, OPEN)));
+        FelledData dropped = read(text, DROP);
+        assertEquals(List.of("felled-unlikely drop row 3 [volume_m3] 0.0031"), described(dropped));
+        assertEquals(2, dropped.rows().used());
+    }
+
     /** Cubic feet taken for cubic metres are off by 35 in every row. */
     @Test
     void aWrongUnitIsRefused() throws IOException {
