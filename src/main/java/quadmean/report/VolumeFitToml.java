@@ -3,12 +3,12 @@ package quadmean.report;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import quadmean.design.TomlText;
 import quadmean.model.Standing;
 import quadmean.model.VolumeForm;
 import quadmean.units.UnitSystem;
 import quadmean.volume.VolumeFit;
-import quadmean.volume.VolumeFitForm;
 import quadmean.volume.VolumeFitGroup;
 import quadmean.volume.VolumeFits;
 
@@ -34,16 +34,12 @@ final class VolumeFitToml {
 
     private static void equation(List<String> lines, VolumeFits fits, VolumeFitGroup group, VolumeFit best) {
         UnitSystem units = best.units();
-        if (best.form() == VolumeFitForm.FORM_FACTOR) {
-            lines.add("# Form factor " + VolumeFitWords.coefficients(best).replace('\u00a0', ' ')
-                    + ", written as a combined variable.");
-        }
+        double[] coefficients = Objects.requireNonNull(best.fit()).coefficients();
         lines.add("[volume." + TomlText.quoted(group.code()) + "]");
         VolumeForm form = best.form().designForm();
         lines.add("form = " + TomlText.quoted(form.id()));
         for (int k = 0; k < form.coefficients().size(); k++) {
-            lines.add(form.coefficients().get(k) + " = "
-                    + best.designCoefficients().get(k));
+            lines.add(form.coefficients().get(k) + " = " + coefficients[k]);
         }
         if (form == VolumeForm.SCHUMACHER_HALL) {
             lines.add("log_base = \"e\"");
@@ -52,6 +48,7 @@ final class VolumeFitToml {
         lines.add("dbh_unit = " + TomlText.quoted(units.diameter().symbol()));
         lines.add("height_unit = " + TomlText.quoted(units.length().symbol()));
         lines.add("volume_unit = " + TomlText.quoted(units.volume().symbol()));
+        lines.addAll(VolumeFitWords.limits(group, units));
         lines.add("source = " + TomlText.quoted(VolumeFitWords.source(fits.data(), group, units)));
         lines.add("standing = " + TomlText.quoted(Standing.FITTED.label()));
     }

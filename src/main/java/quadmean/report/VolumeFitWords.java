@@ -27,11 +27,26 @@ final class VolumeFitWords {
     }
 
     private static String span(double low, double high, Unit inside, Unit unit) {
-        return size(inside.convert(low, unit)) + " to " + size(inside.convert(high, unit)) + " " + unit.symbol();
+        return low(low, inside, unit) + " to " + high(high, inside, unit) + " " + unit.symbol();
     }
 
-    private static String size(double value) {
-        return Wording.plain(Math.round(value * 100) / 100.0);
+    /** The same as keys of a design. */
+    static List<String> limits(VolumeFitGroup group, UnitSystem units) {
+        ValidRange range = group.range();
+        return List.of(
+                "min_dbh = " + low(range.minDbhCm(), Unit.CENTIMETRE, units.diameter()),
+                "max_dbh = " + high(range.maxDbhCm(), Unit.CENTIMETRE, units.diameter()),
+                "min_height = " + low(range.minHeightM(), Unit.METRE, units.length()),
+                "max_height = " + high(range.maxHeightM(), Unit.METRE, units.length()));
+    }
+
+    /** In hundredths, rounded so that no tree of the data falls outside. */
+    private static String low(double value, Unit inside, Unit unit) {
+        return Wording.plain(Math.floor(inside.convert(value, unit) * 100 + 1e-6) / 100);
+    }
+
+    private static String high(double value, Unit inside, Unit unit) {
+        return Wording.plain(Math.ceil(inside.convert(value, unit) * 100 - 1e-6) / 100);
     }
 
     /** Where an equation comes from, for a design. */

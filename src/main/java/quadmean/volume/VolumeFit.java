@@ -1,7 +1,6 @@
 package quadmean.volume;
 
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quadmean.model.FelledTree;
@@ -42,19 +41,6 @@ public record VolumeFit(
     /** Whether the form gave an equation. */
     public boolean isUsable() {
         return status == VolumeFitStatus.FITTED;
-    }
-
-    /**
-     * The coefficients as a design states them: {@link VolumeFitForm#designForm}'s, in its order. A form factor becomes a
-     * combined variable without intercept.
-     */
-    public List<Double> designCoefficients() {
-        if (fit == null) {
-            return List.of();
-        }
-        return form == VolumeFitForm.FORM_FACTOR
-                ? List.of(0.0, fit.coefficients()[0] * VolumeFitForm.cylinderOfOne(units))
-                : DoubleStream.of(fit.coefficients()).boxed().toList();
     }
 
     /** Residual standard deviation on the scale of the regression; NaN without one. */

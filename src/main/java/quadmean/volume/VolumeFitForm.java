@@ -94,20 +94,14 @@ public enum VolumeFitForm {
         };
     }
 
-    /** The form under which a design states the equation. */
+    /** The form under which a design states the equation; its coefficients are the same. */
     public VolumeForm designForm() {
         return switch (this) {
-            case COMBINED_VARIABLE, FORM_FACTOR -> VolumeForm.COMBINED_VARIABLE;
+            case COMBINED_VARIABLE -> VolumeForm.COMBINED_VARIABLE;
             case SCHUMACHER_HALL -> VolumeForm.SCHUMACHER_HALL;
             case HONER -> VolumeForm.HONER;
+            case FORM_FACTOR -> VolumeForm.FORM_FACTOR;
         };
-    }
-
-    /** Volume of the cylinder with a dbh and a height of one unit. */
-    static double cylinderOfOne(UnitSystem units) {
-        double dbhCm = units.diameter().convert(1, Unit.CENTIMETRE);
-        double heightM = units.length().convert(1, Unit.METRE);
-        return cylinder(new FelledTree("", 0, "", dbhCm, heightM, 1), units);
     }
 
     private static double cylinder(FelledTree tree, UnitSystem units) {

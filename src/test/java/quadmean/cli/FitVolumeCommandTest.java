@@ -113,6 +113,8 @@ class FitVolumeCommandTest {
         TreeEquation equation =
                 TreeEquation.of(Objects.requireNonNull(design.volumes().get("*")));
         assertEquals(Standing.FITTED, equation.spec().standing());
+        assertEquals(8.3 * 2.54, equation.spec().range().minDbhCm(), 0.01);
+        assertEquals(87 * 0.3048, equation.spec().range().maxHeightM(), 0.01);
         assertTrue(
                 equation.spec().source().startsWith("fitted to 31 felled trees in black-cherry.csv, dbh "),
                 equation.spec().source());
