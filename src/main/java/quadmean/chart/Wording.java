@@ -57,12 +57,12 @@ public final class Wording {
      * How far what stands behind an estimate can be trusted, worst first.
      *
      * @param species species code, or {@code *} for all
-     * @return for instance {@code from memory}; empty if everything is verified
+     * @return for instance {@code from memory, fitted}; empty if everything is verified
      */
     public static String standing(CruiseResult result, Attribute attribute, String species) {
         List<Standing> found =
                 result.used().standings(attribute, species).distinct().toList();
-        return Stream.of(Standing.INVENTED, Standing.FROM_MEMORY)
+        return Stream.of(Standing.INVENTED, Standing.FROM_MEMORY, Standing.FITTED)
                 .filter(found::contains)
                 .map(Standing::label)
                 .collect(Collectors.joining(", "));

@@ -6,9 +6,12 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import quadmean.measure.InstrumentUse;
+import quadmean.model.Policy;
 import quadmean.units.AngleScale;
 import quadmean.units.DistanceTo;
 import quadmean.units.UnitSystem;
+import quadmean.volume.VolumeFitForm;
+import quadmean.volume.VolumeFitWeights;
 
 /** Options that take one of a few words. */
 final class Choices {
@@ -39,6 +42,28 @@ final class Choices {
         @Override
         public InstrumentUse convert(String text) {
             return find(InstrumentUse.values(), InstrumentUse::id, text);
+        }
+    }
+
+    static final class Forms implements ITypeConverter<VolumeFitForm> {
+        @Override
+        public VolumeFitForm convert(String text) {
+            return find(VolumeFitForm.values(), VolumeFitForm::id, text);
+        }
+    }
+
+    static final class FitWeights implements ITypeConverter<VolumeFitWeights> {
+        @Override
+        public VolumeFitWeights convert(String text) {
+            return find(VolumeFitWeights.values(), VolumeFitWeights::id, text);
+        }
+    }
+
+    /** What becomes of a row that cannot be used. */
+    static final class BadRows implements ITypeConverter<Policy> {
+        @Override
+        public Policy convert(String text) {
+            return find(new Policy[] {Policy.REFUSE, Policy.DROP}, Policy::id, text);
         }
     }
 

@@ -22,8 +22,6 @@ import quadmean.design.DesignReading;
 import quadmean.design.TallyFile;
 import quadmean.model.Problem;
 import quadmean.report.Content;
-import quadmean.report.InputOverwriteException;
-import quadmean.report.OutputFolder;
 import quadmean.report.ProblemsCsv;
 
 /** What all commands on a design share: reading it, refusing it, writing results. */
@@ -53,9 +51,7 @@ abstract class DesignCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() throws IOException {
-        if (out != null && out.toString().isBlank()) {
-            throw new CommandException(ExitCode.USAGE, "--out needs the name of a folder, such as --out results");
-        }
+        Results.checkName(out);
         if (!Files.isRegularFile(designFile)) {
             String what =
                     Files.isDirectory(designFile) ? "a design is a file, and this is a folder: " : "there is no file ";
@@ -144,16 +140,7 @@ abstract class DesignCommand implements Callable<Integer> {
     }
 
     private List<Path> write(Map<String, Content> files, List<Path> inputs) {
-        try {
-            return OutputFolder.write(folder(), inputs, files);
-        } catch (InputOverwriteException e) {
-            throw new CommandException(ExitCode.USAGE, String.valueOf(e.getMessage()));
-        } catch (IOException e) {
-            throw new CommandException(
-                    ExitCode.CANNOT_WRITE,
-                    "the results cannot be written to " + folder() + " (" + FileTrouble.explain(e)
-                            + "); name another folder with --out");
-        }
+        return Results.write(folder(), inputs, files);
     }
 
     static List<Path> inputs(Design design) {
@@ -167,11 +154,7 @@ abstract class DesignCommand implements Callable<Integer> {
     }
 
     final Path folder() {
-        if (out != null) {
-            return out;
-        }
-        String name = designFile.getFileName().toString();
-        return Path.of("out", name.endsWith(".toml") ? name.substring(0, name.length() - 5) : name);
+        return Results.folder(out, designFile, ".toml", "");
     }
 
     final PrintWriter out() {

@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
             HeightCommand.class,
             SlopeCommand.class,
             BorderlineCommand.class,
-            EquationsCommand.class
+            EquationsCommand.class,
+            FitVolumeCommand.class
         },
         sortOptions = false,
         description = "Plans a timber cruise, turns field readings into heights, fills the heights nobody measured,"
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
             "  quadmean check    designs/demo.toml     what is wrong with the tally",
             "  quadmean curves   designs/demo.toml     which height curves fit, in out/demo/curves.html",
             "  quadmean estimate designs/demo.toml     report in out/demo/report.html",
+            "  quadmean fit-volume --help              your own tree volume equation from felled trees",
             "  quadmean height --help                  pocket calculators: height, slope, borderline",
             "  quadmean equations douglas-fir         published tree equations to name in a design",
             "",
@@ -98,6 +100,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, height, slope, borderline or equations");
+                "name a command: plan, check, curves, estimate, height, slope, borderline, equations or fit-volume");
     }
 }

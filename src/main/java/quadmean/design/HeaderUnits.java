@@ -38,11 +38,24 @@ public final class HeaderUnits {
             "°", AngleScale.DEGREES,
             "topo", AngleScale.TOPOGRAPHIC);
 
+    private static final Map<String, Unit> VOLUMES = Map.of(
+            "m3", Unit.CUBIC_METRE,
+            "m³", Unit.CUBIC_METRE,
+            "ft3", Unit.CUBIC_FOOT,
+            "ft³", Unit.CUBIC_FOOT,
+            "cuft", Unit.CUBIC_FOOT,
+            "cu ft", Unit.CUBIC_FOOT);
+
     private HeaderUnits() {}
 
     /** The unit of length that a header ends with. */
     public static Optional<Unit> length(String header) {
         return word(header).map(LENGTHS::get);
+    }
+
+    /** The unit of wood volume that a header ends with. */
+    public static Optional<Unit> volume(String header) {
+        return word(header).map(VOLUMES::get);
     }
 
     /** The scale of angles that a header ends with. */
@@ -52,12 +65,14 @@ public final class HeaderUnits {
 
     /** The header without its unit, for guessing what the column is. */
     public static String bare(String header) {
-        return length(header).isPresent() || angle(header).isPresent()
-                ? BRACKETED
-                        .matcher(APPENDED.matcher(header).replaceFirst(""))
-                        .replaceFirst("")
-                        .strip()
-                : header;
+        if (length(header).isEmpty()
+                && angle(header).isEmpty()
+                && volume(header).isEmpty()) {
+            return header;
+        }
+        Matcher bracketed = BRACKETED.matcher(header);
+        Pattern unit = bracketed.find() ? BRACKETED : APPENDED;
+        return unit.matcher(header).replaceFirst("").strip();
     }
 
     private static Optional<String> word(String header) {

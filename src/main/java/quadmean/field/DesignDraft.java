@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -14,6 +13,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import quadmean.design.ColumnRole;
 import quadmean.design.HeaderUnits;
+import quadmean.design.TomlText;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.units.AngleScale;
@@ -54,21 +54,6 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
         return new DesignDraft(text, text.lines().filter(l -> l.contains(GAP)).toList(), sketch.problems());
     }
 
-    /** A text as TOML writes it. */
-    static String quoted(String text) {
-        StringBuilder quoted = new StringBuilder("\"");
-        text.chars().forEach(c -> {
-            if (c == '"' || c == '\\') {
-                quoted.append('\\').append((char) c);
-            } else if (c < ' ' || c == 0x7F) {
-                quoted.append(String.format(Locale.ROOT, "\\u%04X", c));
-            } else {
-                quoted.append((char) c);
-            }
-        });
-        return quoted.append('"').toString();
-    }
-
     /** Writes the draft line by line. */
     private static final class Writer {
         private final TallySketch sketch;
@@ -90,15 +75,15 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
             String name = String.valueOf(tally.getFileName());
             Set<Unit> units = lengths();
             boolean us = units.contains(Unit.INCH) || units.contains(Unit.FOOT);
-            add("# Drafted from " + plain(name) + ": its header and " + "the first "
+            add("# Drafted from " + TomlText.comment(name) + ": its header and " + "the first "
                     + sketch.rows().size() + " data rows were looked at.");
             add(
                     "# Lines with the mark FILL IN are for you; the rest is guessed: read it over. Keys: designs/README.md");
-            add("schema = 1", "", "[cruise]", "name = " + quoted(name));
+            add("schema = 1", "", "[cruise]", "name = " + TomlText.quoted(name));
             if (units.isEmpty()) {
                 gap("units = \"?\"", "metric or us; areas are then in ha or ac");
             } else {
-                add("units = " + quoted(us ? "us" : "metric") + "   # as the headers have it; or "
+                add("units = " + TomlText.quoted(us ? "us" : "metric") + "   # as the headers have it; or "
                         + (us ? "metric" : "us"));
             }
             if (strata.isEmpty()) {
@@ -107,12 +92,12 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
             } else {
                 add("", "[selection]", "method = \"stratified\"   # or \"stratified_systematic\"");
                 strata.forEach(code -> {
-                    add("", "[[stratum]]", "code = " + quoted(code));
+                    add("", "[[stratum]]", "code = " + TomlText.quoted(code));
                     gap("area = 0", areaUnit(units, us));
                 });
             }
             plot(us);
-            add("", "[[tally]]", "file = " + quoted(path));
+            add("", "[[tally]]", "file = " + TomlText.quoted(path));
             sketch.settings().forEach(this::add);
             add("", "[tally.columns]");
             columns();
@@ -165,7 +150,7 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
             columns.forEach(this::column);
             List<String> rest = sketch.header().stream()
                     .filter(name -> !columns.containsValue(name))
-                    .map(Writer::plain)
+                    .map(TomlText::comment)
                     .toList();
             if (!rest.isEmpty()) {
                 add("# not in use: " + String.join(", ", rest));
@@ -175,7 +160,7 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
         private void column(ColumnRole role, String name) {
             String key = role.key() + " = ";
             if (!role.measure().hasUnit()) {
-                line(key + quoted(name), name.isEmpty() ? "name of the column" : "");
+                line(key + TomlText.quoted(name), name.isEmpty() ? "name of the column" : "");
                 return;
             }
             Optional<String> unit = role.measure() == ColumnRole.Measure.LENGTH
@@ -185,7 +170,8 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
             String classes = thickness && sketch.entries(name).stream().anyMatch(Numbers::isClass)
                     ? ", classes = \"midpoint\""
                     : "";
-            String column = key + "{ name = " + quoted(name) + ", unit = " + quoted(unit.orElse("?")) + classes + " }";
+            String column = key + "{ name = " + TomlText.quoted(name) + ", unit = " + TomlText.quoted(unit.orElse("?"))
+                    + classes + " }";
             String wanted = role.measure() == ColumnRole.Measure.LENGTH
                     ? "unit: mm, cm, m, in or ft"
                     : "unit: percent, deg or topo";
@@ -204,8 +190,8 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
                     "",
                     "# Species in the rows looked at. A code that is a slip belongs under recode_from of the right one.");
             new LinkedHashMap<>(rows).forEach((code, n) -> {
-                add("[species." + quoted(code) + "]   # " + n + (n == 1 ? " row" : " rows"));
-                add("name = " + quoted(code) + "   # name for people", "");
+                add("[species." + TomlText.quoted(code) + "]   # " + n + (n == 1 ? " row" : " rows"));
+                add("name = " + TomlText.quoted(code) + "   # name for people", "");
             });
             lines.remove(lines.size() - 1);
         }
@@ -224,11 +210,6 @@ public record DesignDraft(String text, List<String> gaps, List<Problem> problems
             } else {
                 gap(line, gap);
             }
-        }
-
-        /** A text of the file that is safe in a comment. */
-        private static String plain(String text) {
-            return text.replaceAll("\\p{Cntrl}", " ");
         }
     }
 }

@@ -22,12 +22,12 @@ final class Numbers {
             return OptionalDouble.empty();
         }
         char decimal = row.file().decimal();
-        String plain = decimal == '.' ? text : text.replace('.', '?').replace(decimal, '.');
-        if (PLAIN.matcher(plain).matches()) {
-            return OptionalDouble.of(Double.parseDouble(plain));
+        OptionalDouble number = plain(text, decimal);
+        if (number.isPresent()) {
+            return number;
         }
         String hint = "";
-        Matcher range = CLASS.matcher(plain);
+        Matcher range = CLASS.matcher(withPoint(text, decimal));
         if (range.matches()) {
             double low = Double.parseDouble(range.group(1));
             double high = Double.parseDouble(range.group(2));
@@ -43,9 +43,19 @@ final class Numbers {
         return OptionalDouble.empty();
     }
 
+    /** A plain number with a decimal mark; empty for anything else. */
+    static OptionalDouble plain(String text, char decimal) {
+        String plain = withPoint(text, decimal);
+        return PLAIN.matcher(plain).matches() ? OptionalDouble.of(Double.parseDouble(plain)) : OptionalDouble.empty();
+    }
+
     /** Whether an entry is a class and not a number. */
     static boolean isClass(String text) {
         return CLASS.matcher(text.replace(',', '.')).matches();
+    }
+
+    private static String withPoint(String text, char decimal) {
+        return decimal == '.' ? text : text.replace('.', '?').replace(decimal, '.');
     }
 
     private static boolean takesClasses(Row row, ColumnRole role) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import javax.xml.stream.XMLStreamException;
 import quadmean.design.TallyFile;
 import quadmean.design.TallyFormat;
+import quadmean.design.TomlText;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 
@@ -76,7 +77,7 @@ record TallySketch(List<String> header, List<List<String>> rows, List<String> se
         List<String> settings = new ArrayList<>();
         try (Workbook workbook = new Workbook(path)) {
             String sheet = workbook.sheets().stream().findFirst().orElse("");
-            settings.add("sheet = " + DesignDraft.quoted(sheet));
+            settings.add("sheet = " + TomlText.quoted(sheet));
             SheetReader reader = new SheetReader(workbook, sheet, '.');
             SheetRow row = reader.next();
             while (row != null && rows.size() <= MOST_ROWS) {

@@ -220,6 +220,22 @@ public enum Rule {
             "keep it to expand its trees by the share inside, or drop it",
             Policy.DROP,
             Policy.KEEP),
+    FELLED_COLUMN(
+            "felled-column",
+            "dbh, height and volume of felled trees each stand in one column of the header, with a unit",
+            "name column and unit in the option, such as --volume NAME:ft3"),
+    FELLED_VALUE(
+            "felled-value",
+            "a felled tree has a dbh, a height and a volume, each a plain number that a tree can have",
+            "look the tree up; --bad-rows drop leaves such rows out and lists them"),
+    FELLED_REPEATED(
+            "felled-repeated",
+            "a felled tree stands in the table once",
+            "give the tree its own name, or delete the row; --bad-rows drop leaves the later row out"),
+    FELLED_UNLIKELY(
+            "felled-unlikely",
+            "a stem fills between 10 and 100 % of the cylinder of its dbh and height (common practice, no source)",
+            "look the tree up; check the three units"),
     VOLUME_EQUATION_MISSING(
             "volume-equation-missing",
             "each species has a volume equation",

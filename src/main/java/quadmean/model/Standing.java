@@ -4,6 +4,8 @@ package quadmean.model;
 public enum Standing {
     /** Checked against the printed source. */
     VERIFIED("verified"),
+    /** Estimated from data that the source names; as good as those data. */
+    FITTED("fitted"),
     /** Written down from memory; nobody looked them up. */
     FROM_MEMORY("from memory"),
     /** Made up, for demonstrations alone. */

@@ -162,9 +162,13 @@ final class Headline {
     static String standingMeaning(String standing) {
         String invented = standing.contains("invented") ? "Invented coefficients are made up for demonstration. " : "";
         String memory = standing.contains("from memory")
-                ? "Coefficients from memory were not checked against a printed source."
+                ? "Coefficients from memory were not checked against a printed source. "
                 : "";
-        return (invented + memory).strip();
+        String fitted = standing.contains("fitted")
+                ? "Fitted coefficients are as good as the felled trees that their source names; their own error is not in"
+                        + " the limits."
+                : "";
+        return (invented + memory + fitted).strip();
     }
 
     private Optional<EstimateRow> main() {

@@ -37,7 +37,8 @@ final class ProblemSection {
         return html.endSection().toString();
     }
 
-    private static String list(List<Problem> problems) {
+    /** The problems, one a row. */
+    static String list(List<Problem> problems) {
         boolean isLong = problems.size() > JsonInputs.MOST_PROBLEMS;
         HtmlTable table = HtmlTable.of(
                 isLong

@@ -26,6 +26,10 @@ class TallyReaderTest {
             Rule.DESIGN_TYPE,
             Rule.DESIGN_VALUE,
             Rule.DESIGN_MISSING,
+            Rule.FELLED_COLUMN, // FelledReaderTest
+            Rule.FELLED_VALUE,
+            Rule.FELLED_REPEATED,
+            Rule.FELLED_UNLIKELY,
             Rule.CELL_UNUSABLE, // TallyWorkbookTest
             Rule.FORMULA_VALUE,
             Rule.CELLS_MERGED,
