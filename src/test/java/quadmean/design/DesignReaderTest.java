@@ -87,7 +87,7 @@ class DesignReaderTest {
                 () -> assertEquals("demo-tally.csv", tally.name()),
                 () -> assertEquals(',', tally.separator()),
                 () -> assertEquals('.', tally.decimal()),
-                () -> assertEquals(8, tally.columns().size()),
+                () -> assertEquals(10, tally.columns().size()),
                 () -> assertEquals(
                         new ColumnSpec("dbh_in", Unit.INCH, null),
                         tally.columns().get(ColumnRole.DBH)),
@@ -115,19 +115,12 @@ class DesignReaderTest {
     void demoHasFourVolumeEquations() throws IOException {
         Map<String, VolumeSpec> volumes = read("demo.toml").volumes();
         assertEquals(4, volumes.size());
-        assertEquals(
-                new VolumeSpec(
-                        "PSME",
-                        VolumeForm.SCHUMACHER_HALL,
-                        List.of(-2.734532, 1.739418, 1.166033),
-                        VolumeSpec.LogBase.TEN,
-                        0,
-                        Unit.INCH,
-                        Unit.FOOT,
-                        Unit.CUBIC_FOOT,
-                        "Browne 1962, British Columbia Forest Service: Douglas-fir, interior",
-                        Standing.FROM_MEMORY),
-                volumes.get("PSME"));
+        VolumeSpec fir = volumes.get("PSME");
+        assertEquals("browne-1962/douglas-fir-interior", fir.library());
+        assertEquals(VolumeForm.SCHUMACHER_HALL, fir.form());
+        assertEquals(List.of(-2.734532, 1.739418, 1.166033), fir.coefficients());
+        assertEquals(VolumeSpec.LogBase.TEN, fir.logBase());
+        assertEquals(Standing.FROM_MEMORY, fir.standing());
         VolumeSpec rest = Objects.requireNonNull(volumes.get("*"));
         assertEquals(VolumeForm.COMBINED_VARIABLE, rest.form());
         assertEquals(Standing.INVENTED, rest.standing());
