@@ -38,7 +38,7 @@ final class Arguments {
         return value;
     }
 
-    private static double inside(double value, double low, double high, String name) {
+    static double inside(double value, double low, double high, String name) {
         if (!(value > low && value < high)) {
             throw new IllegalArgumentException(
                     String.format(Locale.ROOT, "%s must lie in (%s, %s), got %s", name, low, high, value));
