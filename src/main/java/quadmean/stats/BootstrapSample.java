@@ -12,6 +12,7 @@ public final class BootstrapSample {
     private final double[] estimates;
     private final double[] accelerations;
     private final double[][] values;
+    private final double[][] sorted;
     private final Set<BootstrapNote> designNotes;
 
     private BootstrapSample(
@@ -19,6 +20,8 @@ public final class BootstrapSample {
         this.estimates = estimates;
         this.accelerations = accelerations;
         this.values = values;
+        this.sorted =
+                Arrays.stream(values).parallel().map(BootstrapSample::sorted).toArray(double[][]::new);
         this.designNotes = designNotes;
     }
 
@@ -41,7 +44,7 @@ public final class BootstrapSample {
 
     /** Standard deviation over the resamples: the standard error of the estimate. */
     public double se(int output) {
-        return Moments.of(defined(output)).sd();
+        return Moments.of(sorted[output]).sd();
     }
 
     /** A copy of the values over the resamples, in their order. */
@@ -70,18 +73,17 @@ public final class BootstrapSample {
 
     private BootstrapInterval interval(int output, double confidence, boolean corrected) {
         double tail = (1 - Arguments.confidence(confidence)) / 2;
-        double[] sorted = defined(output);
-        Arrays.sort(sorted);
         Set<BootstrapNote> notes = EnumSet.noneOf(BootstrapNote.class);
         notes.addAll(designNotes);
-        if (sorted.length < values[output].length) {
+        double[] own = sorted[output];
+        if (own.length < values[output].length) {
             notes.add(BootstrapNote.UNDEFINED);
         }
-        if (sorted.length == 0 || sorted[0] == sorted[sorted.length - 1]) {
+        if (own.length == 0 || own[0] == own[own.length - 1]) {
             notes.add(BootstrapNote.NO_SPREAD);
             return new BootstrapInterval(new Interval(Double.NaN, Double.NaN), notes);
         }
-        ReplicateLimits replicates = new ReplicateLimits(sorted);
+        ReplicateLimits replicates = new ReplicateLimits(own);
         double lower = tail;
         double upper = 1 - tail;
         if (corrected) {
@@ -95,7 +97,18 @@ public final class BootstrapSample {
         return new BootstrapInterval(new Interval(replicates.quantile(lower), replicates.quantile(upper)), notes);
     }
 
-    private double[] defined(int output) {
-        return Arrays.stream(values[output]).filter(Double::isFinite).toArray();
+    /** The finite values in rising order; infinities go to the ends and NaN behind them. */
+    private static double[] sorted(double[] values) {
+        double[] copy = values.clone();
+        Arrays.sort(copy);
+        int from = 0;
+        int to = copy.length;
+        while (to > 0 && !Double.isFinite(copy[to - 1])) {
+            to--;
+        }
+        while (from < to && !Double.isFinite(copy[from])) {
+            from++;
+        }
+        return to - from == copy.length ? copy : Arrays.copyOfRange(copy, from, to);
     }
 }

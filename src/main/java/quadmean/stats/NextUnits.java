@@ -111,29 +111,26 @@ public record NextUnits(int[] units, int[] more, int total, double expectedError
     private static NextUnits withAll(
             int n, List<StratumSample> sample, List<PlannedStratum> planned, Allocation allocation, Target target) {
         int[] units = sizes(sample);
-        List<Integer> open =
-                new ArrayList<>(IntStream.range(0, units.length).boxed().toList());
-        boolean settled = false;
-        while (!settled) {
-            int left = n;
-            for (int h = 0; h < units.length; h++) {
-                left -= open.contains(h) ? 0 : units[h];
-            }
-            int[] shares =
-                    allocation.allocate(left, open.stream().map(planned::get).toList());
-            List<Integer> above = new ArrayList<>();
-            for (int k = 0; k < shares.length; k++) {
-                if (shares[k] >= units[open.get(k)]) {
-                    above.add(k);
+        List<Integer> open = IntStream.range(0, units.length).boxed().toList();
+        while (true) {
+            List<Integer> sharing = open;
+            int held = IntStream.range(0, units.length)
+                    .filter(h -> !sharing.contains(h))
+                    .map(h -> units[h])
+                    .sum();
+            int[] shares = allocation.allocate(
+                    n - held, sharing.stream().map(planned::get).toList());
+            open = IntStream.range(0, shares.length)
+                    .filter(k -> shares[k] >= units[sharing.get(k)])
+                    .mapToObj(sharing::get)
+                    .toList();
+            if (open.size() == shares.length) {
+                for (int k = 0; k < shares.length; k++) {
+                    units[sharing.get(k)] = shares[k];
                 }
+                return of(units, sample, planned, target);
             }
-            settled = above.size() == shares.length;
-            for (int k = 0; settled && k < shares.length; k++) {
-                units[open.get(k)] = shares[k];
-            }
-            open = above.stream().map(open::get).toList();
         }
-        return of(units, sample, planned, target);
     }
 
     private static NextUnits of(int[] units, List<StratumSample> sample, List<PlannedStratum> planned, Target target) {

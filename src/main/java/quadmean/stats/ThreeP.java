@@ -37,8 +37,10 @@ public final class ThreeP {
     }
 
     /**
-     * Adjusted total ΣKPI·mean(y/KPI): a far smaller variance, and a bias that shrinks as 1/n. Its error is that of
-     * {@link HansenHurwitz} with chances KPI/ΣKPI, as if so many had been drawn with replacement.
+     * Adjusted total ΣKPI·mean(y/KPI): a far smaller variance, and a bias of Σk(y·K/T - k)/K² of the total, K the sum of all
+     * predictions k and T that of all y: of order 1/N, whatever n (by algebra, to the first order). Its error is that of
+     * {@link HansenHurwitz} with chances KPI/ΣKPI, as if so many had been drawn with replacement: too large where much of the
+     * population is drawn.
      *
      * @param y values of the measured units that were not sure to be measured, at least one
      * @param prediction their predictions, above 0
