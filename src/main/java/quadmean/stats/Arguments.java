@@ -22,7 +22,23 @@ final class Arguments {
         return value;
     }
 
-    private static double inside(double value, double low, double high, String name) {
+    static void sameLength(int one, int other, String names) {
+        if (one != other) {
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "%s must be as many, got %d and %d", names, one, other));
+        }
+    }
+
+    /** A probability of selection, in (0, 1]. */
+    static double probability(double value) {
+        if (!(value > 0 && value <= 1)) {
+            throw new IllegalArgumentException(
+                    String.format(Locale.ROOT, "a probability must lie in (0, 1], got %s", value));
+        }
+        return value;
+    }
+
+    static double inside(double value, double low, double high, String name) {
         if (!(value > low && value < high)) {
             throw new IllegalArgumentException(
                     String.format(Locale.ROOT, "%s must lie in (%s, %s), got %s", name, low, high, value));

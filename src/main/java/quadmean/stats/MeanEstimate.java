@@ -45,4 +45,19 @@ public record MeanEstimate(int n, double df, double mean, double se, double sd) 
     public MeanEstimate times(double k) {
         return new MeanEstimate(n, df, k * mean, Math.abs(k) * se, Math.abs(k) * sd);
     }
+
+    /** The same error about another value. */
+    MeanEstimate about(double value) {
+        return new MeanEstimate(n, df, value, se, sd);
+    }
+
+    /** The same value with another variance on other degrees of freedom; a negative variance gives no error. */
+    MeanEstimate withVariance(double variance, double otherDf) {
+        return new MeanEstimate(n, Double.isNaN(variance) ? 0 : otherDf, mean, Math.sqrt(variance), sd);
+    }
+
+    /** The squared standard error. */
+    public double variance() {
+        return se * se;
+    }
 }

@@ -18,4 +18,13 @@ public final class NormalCurve {
         }
         return new NormalDistribution(null, 0, 1).cumulativeProbability(z);
     }
+
+    /**
+     * The value that leaves a probability below it.
+     *
+     * @param probability in [0, 1]; 0 and 1 give infinities
+     */
+    public static double quantile(double probability) {
+        return new NormalDistribution(null, 0, 1).inverseCumulativeProbability(probability);
+    }
 }

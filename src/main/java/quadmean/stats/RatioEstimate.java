@@ -3,12 +3,36 @@ package quadmean.stats;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Ratio of two estimated means, its variance by linearisation (Cochran 1977, section 2.11; number from memory). */
+/**
+ * Ratio of two estimated means, and means by a ratio; variances by linearisation (Cochran 1977, sections 2.11 and 6.4 to
+ * 6.12; numbers from memory). Ratios are biased: by -Cov(r, mean(x))/mean(X), which shrinks as 1/n (Hartley and Ross 1954, by
+ * algebra).
+ */
 public final class RatioEstimate {
     private RatioEstimate() {}
 
+    /** The two variances of a mean by a ratio that handbooks print. */
+    public enum Variance {
+        /** v0 = (1-f)/n · Σ(y-rx)²/(n-1): the linearised variance as it stands. */
+        V0("v0"),
+        /** v2 = v0·(population mean of x / sample mean of x)²: follows the sample at hand. */
+        V2("v2");
+
+        private final String label;
+
+        Variance(String label) {
+            this.label = label;
+        }
+
+        /** The name used in outputs. */
+        public String label() {
+            return label;
+        }
+    }
+
     /**
-     * Estimates R = mean(y)/mean(x), with the variance of the mean of (y - R·x)/mean(x).
+     * Estimates R = mean(y)/mean(x), with the variance of the mean of (y - R·x)/mean(x). Over strata this is the combined
+     * ratio.
      *
      * @param y numerators
      * @param x denominators, strata and units in the same order as y
@@ -20,15 +44,50 @@ public final class RatioEstimate {
         double ratio = StratifiedMean.estimate(y, rule).mean() / meanX;
         List<StratumSample> linear = new ArrayList<>();
         for (int h = 0; h < y.size(); h++) {
-            double[] ys = y.get(h).values();
-            double[] xs = x.get(h).values();
-            double[] z = new double[ys.length];
-            for (int i = 0; i < z.length; i++) {
-                z[i] = (ys[i] - ratio * xs[i]) / meanX;
-            }
-            linear.add(y.get(h).with(z));
+            linear.add(y.get(h).with(residuals(y.get(h).values(), x.get(h).values(), ratio, meanX)));
         }
-        MeanEstimate residual = StratifiedMean.estimate(linear, rule);
-        return new MeanEstimate(residual.n(), residual.df(), ratio, residual.se(), residual.sd());
+        return StratifiedMean.estimate(linear, rule).about(ratio);
+    }
+
+    /**
+     * Mean of y where the population mean of x is known: R·meanX, with one ratio for all strata.
+     *
+     * @param y measured values
+     * @param x auxiliary values, strata and units in the same order as y
+     * @param meanX population mean of x
+     * @param form which variance
+     * @param rule how to count degrees of freedom
+     */
+    public static MeanEstimate mean(
+            List<StratumSample> y, List<StratumSample> x, double meanX, Variance form, DegreesOfFreedom rule) {
+        MeanEstimate ratio = estimate(y, x, rule);
+        double sampleMean = StratifiedMean.estimate(x, rule).mean();
+        return ratio.times(form == Variance.V0 ? sampleMean : meanX).about(ratio.mean() * meanX);
+    }
+
+    /**
+     * The same with a ratio of its own for each stratum, which needs each stratum's mean of x and more than a few units in
+     * each, for the biases add up.
+     *
+     * @param meansX population mean of x in each stratum
+     */
+    public static MeanEstimate separateMean(
+            List<StratumSample> y, List<StratumSample> x, double[] meansX, Variance form, DegreesOfFreedom rule) {
+        Arguments.sameLength(meansX.length, y.size(), "stratum means of x and strata");
+        List<MeanEstimate> parts = new ArrayList<>();
+        for (int h = 0; h < y.size(); h++) {
+            parts.add(mean(List.of(y.get(h).alone()), List.of(x.get(h).alone()), meansX[h], form, rule));
+        }
+        return WeightedSum.of(y.stream().mapToDouble(StratumSample::weight).toArray(), parts, rule);
+    }
+
+    /** The variable whose mean has, to the first order, the error of the ratio: (y - ratio·x)/divisor. */
+    static double[] residuals(double[] y, double[] x, double ratio, double divisor) {
+        Arguments.sameLength(y.length, x.length, "values of y and x");
+        double[] z = new double[y.length];
+        for (int i = 0; i < z.length; i++) {
+            z[i] = (y[i] - ratio * x[i]) / divisor;
+        }
+        return z;
     }
 }

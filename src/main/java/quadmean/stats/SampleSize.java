@@ -41,6 +41,43 @@ public final class SampleSize {
         return OptionalInt.of(low);
     }
 
+    /**
+     * The smallest n that reaches the allowed error with a given probability, where {@link #simpleRandom} reaches it little more than
+     * half the time: the spread that the sample shows is left to chance. Never fewer than that.
+     *
+     * @param assurance probability of reaching the error, in (0, 1); 0.8 or 0.9
+     * @return n, or empty if more than {@link #LARGEST} would be needed
+     */
+    public static OptionalInt assured(
+            double cvPercent, double errorPercent, double confidence, double populationUnits, double assurance) {
+        Arguments.inside(assurance, 0, 1, "assurance");
+        OptionalInt plain = simpleRandom(cvPercent, errorPercent, confidence, populationUnits);
+        if (plain.isEmpty()) {
+            return plain;
+        }
+        int low = plain.getAsInt();
+        int high = (int) Math.min(LARGEST, Math.ceil(populationUnits));
+        if (assurance(high, cvPercent, errorPercent, confidence, populationUnits) < assurance) {
+            return OptionalInt.empty();
+        }
+        while (low < high) {
+            int middle = low + (high - low) / 2;
+            if (assurance(middle, cvPercent, errorPercent, confidence, populationUnits) >= assurance) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return OptionalInt.of(low);
+    }
+
+    /** Probability that n units reach the allowed error: {@link Assurance} of their expected half width. */
+    public static double assurance(int n, double cv, double error, double confidence, double populationUnits) {
+        double unseen = Math.max(0, 1 - n / populationUnits);
+        double expected = StudentT.critical(confidence, n - 1.0) * cv * Math.sqrt(unseen / n);
+        return Assurance.of(expected, error, n - 1.0);
+    }
+
     private static boolean isEnough(int n, double cv, double error, double confidence, double populationUnits) {
         double needed = Math.pow(StudentT.critical(confidence, n - 1.0) * cv / error, 2);
         return n >= needed * (1 - n / populationUnits);

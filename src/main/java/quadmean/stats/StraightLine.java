@@ -27,4 +27,9 @@ public record StraightLine(double intercept, double slope) {
         double slope = Moments.sum(products) / Moments.sum(squares);
         return new StraightLine(meanY - slope * meanX, slope);
     }
+
+    /** The line's value at x. */
+    public double at(double x) {
+        return intercept + slope * x;
+    }
 }

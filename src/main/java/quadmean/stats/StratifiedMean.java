@@ -18,27 +18,17 @@ public final class StratifiedMean {
      */
     public static MeanEstimate estimate(List<StratumSample> strata, DegreesOfFreedom rule) {
         check(strata);
-        int units = 0;
-        int k = strata.size();
-        double[] means = new double[k];
-        double[] within = new double[k];
-        double[] variances = new double[k];
-        double[] squaresOverDf = new double[k];
-        for (int i = 0; i < k; i++) {
-            StratumSample s = strata.get(i);
-            Moments m = Moments.of(s.values());
-            units += m.n();
-            means[i] = s.weight() * m.mean();
-            within[i] = s.weight() * m.variance();
-            variances[i] = s.weight() * s.weight() * m.variance() / m.n() * s.unseen();
-            squaresOverDf[i] = variances[i] * variances[i] / (m.n() - 1);
-        }
-        double variance = Moments.sum(variances);
-        double df = Double.isNaN(variance) ? 0 : units - k;
-        if (rule == DegreesOfFreedom.SATTERTHWAITE && variance > 0) {
-            df = variance * variance / Moments.sum(squaresOverDf);
-        }
-        return new MeanEstimate(units, df, Moments.sum(means), Math.sqrt(variance), Math.sqrt(Moments.sum(within)));
+        double[] weights = strata.stream().mapToDouble(StratumSample::weight).toArray();
+        return WeightedSum.of(
+                weights, strata.stream().map(StratifiedMean::simple).toList(), rule);
+    }
+
+    /** The mean of a simple random sample, its weight left aside. */
+    static MeanEstimate simple(StratumSample s) {
+        Moments m = Moments.of(s.values());
+        double variance = m.variance() / m.n() * s.unseen();
+        double df = Double.isNaN(variance) ? 0 : m.n() - 1;
+        return new MeanEstimate(m.n(), df, m.mean(), Math.sqrt(variance), m.sd());
     }
 
     private static void check(List<StratumSample> strata) {

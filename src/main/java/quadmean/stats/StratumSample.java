@@ -24,4 +24,9 @@ public record StratumSample(double weight, double populationUnits, double[] valu
     StratumSample with(double[] other) {
         return new StratumSample(weight, populationUnits, other);
     }
+
+    /** The stratum as a population of its own. */
+    StratumSample alone() {
+        return new StratumSample(1, populationUnits, values);
+    }
 }

@@ -2,6 +2,7 @@ package quadmean.stats;
 
 import java.util.Arrays;
 import java.util.Random;
+import java.util.SplittableRandom;
 import quadmean.support.ReferenceFiles;
 
 /** Samples for the tests of this room: of the longleaf quadrats, and made up from a seed. */
@@ -34,5 +35,10 @@ final class Samples {
             copy[j] = kept;
         }
         return copy;
+    }
+
+    /** A generator for one of many runs; Random alone starts alike for seeds that follow each other. */
+    static Random random(long seed) {
+        return new Random(new SplittableRandom(seed).nextLong());
     }
 }
