@@ -18,6 +18,7 @@ import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
 import quadmean.height.ResidualDraw;
 import quadmean.model.CurveForm;
+import quadmean.model.PlotFacts;
 import quadmean.model.Policy;
 import quadmean.model.Product;
 import quadmean.model.Rule;
@@ -69,7 +70,8 @@ public final class Cruise {
                     plot.id(),
                     plot.stratum(),
                     filled.stream().map(woods::stem).toList(),
-                    design.exceptions().inside(plot.id())));
+                    design.exceptions().inside(plot.id()),
+                    PlotFacts.NONE));
         });
         StandEstimate estimate =
                 StandEstimator.estimate(design.stratumList(), plots, settings(design, woods.missing()));
@@ -177,6 +179,7 @@ public final class Cruise {
                 design.diameterClassCm(),
                 design.attributes(),
                 products(design),
-                missing);
+                missing,
+                design.estimation());
     }
 }

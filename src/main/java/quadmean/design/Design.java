@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import quadmean.model.DegreesRule;
+import quadmean.model.EstimateRules;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
 import quadmean.model.Policy;
@@ -47,6 +48,7 @@ import quadmean.units.UnitSystem;
  * @param exceptions plots that are not like the others
  * @param plotRules how crews decide whether a tree is on the plot
  * @param wood what is worked out of trees besides their cubic volume
+ * @param estimation how to estimate
  */
 public record Design(
         Path file,
@@ -75,7 +77,8 @@ public record Design(
         Counting counting,
         PlotExceptions exceptions,
         PlotRules plotRules,
-        WoodSettings wood) {
+        WoodSettings wood,
+        EstimateRules estimation) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);

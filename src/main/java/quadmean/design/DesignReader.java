@@ -133,7 +133,8 @@ public final class DesignReader {
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),
-                wood);
+                wood,
+                EstimateParser.parse(root));
         checkFieldRules(root, design);
         checkTiles(selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);

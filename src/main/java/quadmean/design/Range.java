@@ -84,6 +84,12 @@ enum Range {
             return v >= 0 && v < 1000 && Math.abs(v * 100 - Math.rint(v * 100)) < 1e-9;
         }
     },
+    REPLICATES("a whole number from 100 to 1e6") {
+        @Override
+        boolean holds(double v) {
+            return v >= 100 && v <= 1e6 && v == Math.rint(v);
+        }
+    },
     AT_LEAST_THREE("a whole number of 3 or more, up to 1e6") {
         @Override
         boolean holds(double v) {

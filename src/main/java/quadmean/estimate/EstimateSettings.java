@@ -3,6 +3,7 @@ package quadmean.estimate;
 import java.util.List;
 import java.util.Map;
 import quadmean.model.DegreesRule;
+import quadmean.model.EstimateRules;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
 import quadmean.units.Attribute;
@@ -20,6 +21,7 @@ import quadmean.units.Attribute;
  * @param attributes what to estimate besides the quadratic mean diameter, in the order of the rows
  * @param products codes of the products that logs are cut for
  * @param missing for attributes that are not known, why
+ * @param rules what the design says of how to estimate
  */
 public record EstimateSettings(
         PlotDesign plot,
@@ -31,7 +33,8 @@ public record EstimateSettings(
         double diameterClassCm,
         List<Attribute> attributes,
         List<String> products,
-        Map<Attribute, String> missing) {
+        Map<Attribute, String> missing,
+        EstimateRules rules) {
     public EstimateSettings {
         attributes = List.copyOf(attributes);
         products = List.copyOf(products);
@@ -58,7 +61,8 @@ public record EstimateSettings(
                 diameterClassCm,
                 List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME),
                 List.of(),
-                volumeMissing.isEmpty() ? Map.of() : Map.of(Attribute.VOLUME, volumeMissing));
+                volumeMissing.isEmpty() ? Map.of() : Map.of(Attribute.VOLUME, volumeMissing),
+                EstimateRules.STANDARD);
     }
 
     /** Why an attribute is not known; empty if it is. */

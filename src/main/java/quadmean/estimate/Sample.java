@@ -1,92 +1,41 @@
 package quadmean.estimate;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import quadmean.model.DegreesRule;
 import quadmean.model.Stratum;
-import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
-import quadmean.stats.RatioEstimate;
-import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
 
-/** Plots sorted into strata, ready to be estimated from: any number that a plot has becomes an estimate. */
-final class Sample {
-    private final List<Stratum> strata;
-    private final List<List<SampledPlot>> plots;
-    private final EstimateSettings settings;
-
-    private Sample(List<Stratum> strata, List<List<SampledPlot>> plots, EstimateSettings settings) {
-        this.strata = strata;
-        this.plots = plots;
-        this.settings = settings;
-    }
-
+/** Plots ready to be estimated from: any number that a plot has becomes an estimate, as the sampling design has it. */
+interface Sample {
+    /**
+     * The plots of some strata under the sampling design of the settings.
+     *
+     * @param strata strata to estimate together
+     * @param plots plots; those of other strata are left out
+     */
     static Sample of(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
-        List<List<SampledPlot>> sorted = new ArrayList<>();
-        for (Stratum stratum : strata) {
-            sorted.add(plots.stream()
-                    .filter(p -> p.stratum().equals(stratum.code()))
-                    .toList());
-        }
-        return new Sample(strata, sorted, settings);
+        return StratifiedSample.of(strata, plots, settings);
     }
 
-    double areaHa() {
-        return strata.stream().mapToDouble(Stratum::areaHa).sum();
-    }
+    /** Area of the strata (ha). */
+    double areaHa();
 
     /** Whether each stratum has a plot, so that there is an estimate at all. */
-    boolean isComplete() {
-        return plots.stream().noneMatch(List::isEmpty);
-    }
+    boolean isComplete();
 
     /** Strata with a single plot, which give no variance. */
-    List<String> strataWithOnePlot() {
-        List<String> single = new ArrayList<>();
-        for (int i = 0; i < strata.size(); i++) {
-            if (plots.get(i).size() == 1) {
-                single.add(strata.get(i).code());
-            }
-        }
-        return single;
-    }
+    List<String> strataWithOnePlot();
 
     /** Number of plots where a value is above zero. */
-    long plotsWith(ToDoubleFunction<SampledPlot> value) {
-        return plots.stream()
-                .flatMap(List::stream)
-                .filter(p -> value.applyAsDouble(p) > 0)
-                .count();
-    }
+    long plotsWith(ToDoubleFunction<SampledPlot> value);
 
     /** Mean per hectare of a number that each plot has per hectare. */
-    MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
-        return StratifiedMean.estimate(samples(value), degrees());
-    }
+    MeanEstimate mean(ToDoubleFunction<SampledPlot> value);
 
     /** Ratio of two such means. */
-    MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
-        return RatioEstimate.estimate(samples(y), samples(x), degrees());
-    }
+    MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x);
 
     /** The plot values stratum by stratum, with weights by area. */
-    List<StratumSample> samples(ToDoubleFunction<SampledPlot> value) {
-        double area = areaHa();
-        List<StratumSample> samples = new ArrayList<>();
-        for (int i = 0; i < strata.size(); i++) {
-            double[] values = plots.get(i).stream().mapToDouble(value).toArray();
-            double areaHa = strata.get(i).areaHa();
-            samples.add(new StratumSample(
-                    areaHa / area, settings.finitePopulation().plotsIn(settings.plot(), areaHa), values));
-        }
-        return samples;
-    }
-
-    private DegreesOfFreedom degrees() {
-        return settings.degreesRule() == DegreesRule.SATTERTHWAITE
-                ? DegreesOfFreedom.SATTERTHWAITE
-                : DegreesOfFreedom.UNITS_MINUS_STRATA;
-    }
+    List<StratumSample> samples(ToDoubleFunction<SampledPlot> value);
 }

@@ -29,6 +29,7 @@ import quadmean.height.CurveTable;
 import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
 import quadmean.model.DegreesRule;
+import quadmean.model.EstimateRules;
 import quadmean.model.FieldHeight;
 import quadmean.model.FinitePopulation;
 import quadmean.model.HeightSource;
@@ -140,7 +141,8 @@ public final class SampleCruise {
                 d.counting(),
                 d.exceptions(),
                 d.plotRules(),
-                d.wood());
+                d.wood(),
+                d.estimation());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -217,7 +219,8 @@ public final class SampleCruise {
                 Counting.STANDARD,
                 PlotExceptions.NONE,
                 PlotRules.STANDARD,
-                WoodSettings.NONE);
+                WoodSettings.NONE,
+                EstimateRules.STANDARD);
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {

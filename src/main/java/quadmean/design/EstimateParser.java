@@ -1,0 +1,19 @@
+package quadmean.design;
+
+import quadmean.model.EstimateRules;
+import quadmean.model.IntervalRule;
+
+/** Reads {@code [estimate]}. */
+final class EstimateParser {
+    private EstimateParser() {}
+
+    static EstimateRules parse(Section root) {
+        Section s = root.table("estimate");
+        EstimateRules rules = new EstimateRules(
+                s.choice("interval", Options.of(IntervalRule.values(), IntervalRule::id))
+                        .orElse(EstimateRules.STANDARD.interval()),
+                (int) s.number("replicates", Range.REPLICATES, EstimateRules.STANDARD.replicates()));
+        s.close();
+        return rules;
+    }
+}

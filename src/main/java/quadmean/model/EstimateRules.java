@@ -1,0 +1,12 @@
+package quadmean.model;
+
+/**
+ * What the design says of how to estimate.
+ *
+ * @param interval how confidence limits are made
+ * @param replicates number of resamples of a bootstrap
+ */
+public record EstimateRules(IntervalRule interval, int replicates) {
+    /** Student's t; 2000 resamples where a bootstrap is asked for. */
+    public static final EstimateRules STANDARD = new EstimateRules(IntervalRule.STUDENT_T, 2000);
+}
