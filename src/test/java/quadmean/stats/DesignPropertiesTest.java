@@ -268,6 +268,118 @@ class DesignPropertiesTest {
         assertTrue(Double.isNaN(LogInterval.of(m.times(0), 0.95).upper()));
     }
 
+    /** Without a correction the variance between clusters holds the second stage already; with one in the second stage only, too. */
+    @Test
+    void secondStageIsInsideTheFirst() {
+        Random random = new Random(12);
+        List<Cluster> part = IntStream.range(0, 6)
+                .mapToObj(i -> Cluster.sampled(20, Samples.positive(3, random)))
+                .toList();
+        List<Cluster> endless = part.stream()
+                .map(c -> new Cluster(c.size(), Double.POSITIVE_INFINITY, c.values()))
+                .toList();
+        double[] means = part.stream().mapToDouble(Cluster::mean).toArray();
+        checkSame(
+                StratifiedMean.simple(StratumSample.of(1, means)),
+                ClusterMean.perElement(part, Double.POSITIVE_INFINITY));
+        double s2 = Moments.of(means).variance();
+        double within =
+                endless.stream().mapToDouble(Cluster::variance).average().orElseThrow();
+        // f1 = 6/15: (1-f1)·s²/6 + f1·within/6
+        MeanEstimate m = ClusterMean.perElement(endless, 15);
+        Tolerance.ROUNDING.check(0.6 * s2 / 6 + 0.4 * within / 6, m.variance(), "variance");
+        assertTrue(m.se() > ClusterMean.perElement(part, 15).se(), "elements left to draw from do not run out");
+    }
+
+    /** Regressions of two strata, each with its own line, join as any independent parts do (by algebra). */
+    @Test
+    void separateRegressions() {
+        Random random = new Random(13);
+        MeanEstimate one = regression(
+                Samples.positive(6, random), Samples.positive(6, random), 50, RegressionEstimate.Variance.EXACT);
+        MeanEstimate two = regression(
+                Samples.positive(8, random), Samples.positive(8, random), 90, RegressionEstimate.Variance.EXACT);
+        MeanEstimate both = WeightedSum.of(new double[] {0.4, 0.6}, List.of(one, two), RULE);
+        Tolerance.ROUNDING.check(0.4 * one.mean() + 0.6 * two.mean(), both.mean(), "mean");
+        Tolerance.ROUNDING.check(0.16 * one.variance() + 0.36 * two.variance(), both.variance(), "variance");
+        assertEquals(4 + 6, both.df());
+    }
+
+    /** Two points make a line but no error about it; one unit makes no variance; a negative one makes no error. */
+    @Test
+    void tooFewUnitsGiveNoError() {
+        MeanEstimate line =
+                regression(new double[] {4, 6}, new double[] {5, 7}, 50, RegressionEstimate.Variance.LARGE_SAMPLE);
+        assertEquals(5, line.mean(), 1e-12);
+        assertFalse(line.hasError());
+        double[] one = {3};
+        double[] half = {0.5};
+        assertFalse(HorvitzThompson.total(one, half, HorvitzThompson.UnitVariance.HAJEK)
+                .hasError());
+        assertFalse(HansenHurwitz.total(one, half).hasError());
+        assertFalse(ClusterMean.perElement(List.of(Cluster.whole(one)), 9).hasError());
+        double[] pair = {10, 1};
+        double[] pi = {0.5, 0.5};
+        double[][] joint = {{0.5, 0.45}, {0.45, 0.5}};
+        // (0.25/0.45 - 1)·(20 - 2)² = -144
+        assertEquals(
+                -144, HorvitzThompson.variance(pair, pi, joint, HorvitzThompson.PairVariance.SEN_YATES_GRUNDY), 1e-9);
+        assertFalse(HorvitzThompson.total(pair, pi, joint, HorvitzThompson.PairVariance.SEN_YATES_GRUNDY)
+                .hasError());
+        MeanEstimate wild = new MeanEstimate(3, 2, 1, 5, 9);
+        assertFalse(ProductEstimate.of(List.of(wild, wild), ProductEstimate.Variance.GOODMAN)
+                .hasError());
+        assertTrue(ProductEstimate.of(List.of(wild, wild), ProductEstimate.Variance.BRUCE)
+                .hasError());
+        MeanEstimate known = new MeanEstimate(4, 3, 2, 0, 0);
+        assertEquals(
+                0,
+                ProductEstimate.of(List.of(known, known), ProductEstimate.Variance.BRUCE)
+                        .se());
+    }
+
+    @Test
+    void argumentsThatDoNotFitAreRefused() {
+        double[] two = {1, 2};
+        double[] three = {1, 2, 3};
+        double[] above = {0.5, 1.5};
+        double[] none = {0, 0.5};
+        assertThrows(IllegalArgumentException.class, () -> HansenHurwitz.total(two, three));
+        assertThrows(IllegalArgumentException.class, () -> HansenHurwitz.total(two, above));
+        assertThrows(IllegalArgumentException.class, () -> HansenHurwitz.total(two, none));
+        assertThrows(IllegalArgumentException.class, () -> ThreeP.unadjusted(two, none, 3));
+        assertThrows(IllegalArgumentException.class, () -> ThreeP.adjusted(new double[0], new double[0], 3));
+        assertThrows(IllegalArgumentException.class, () -> ThreeP.limit(0, 3));
+        assertThrows(
+                IllegalArgumentException.class, () -> DoubleSampling.ratio(StratumSample.of(1, two), three, three));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> PostStratified.mean(
+                        StratumSample.of(1, two),
+                        new int[2],
+                        new double[] {0.5, 0.5},
+                        PostStratified.Variance.TEXTBOOK));
+        assertThrows(IllegalArgumentException.class, () -> WeightedSum.of(two, List.of(), RULE));
+        assertThrows(IllegalArgumentException.class, () -> new Proportion(3, 2));
+    }
+
+    /** Outputs tell variances apart by name. */
+    @Test
+    void variancesHaveNames() {
+        List<String> names = new java.util.ArrayList<>();
+        Arrays.stream(RatioEstimate.Variance.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(RegressionEstimate.Variance.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(DoubleSampling.Variance.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(PostStratified.Variance.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(ProductEstimate.Variance.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(HorvitzThompson.PairVariance.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(HorvitzThompson.UnitVariance.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(SystematicVariance.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(IntervalKind.values()).forEach(v -> names.add(v.label()));
+        Arrays.stream(BootstrapNote.values()).forEach(v -> names.add(v.sentence()));
+        assertEquals(names.size(), java.util.Set.copyOf(names).size());
+    }
+
     private static MeanEstimate ratio(double[] y, double[] x, double units, RatioEstimate.Variance form) {
         StratumSample sample = new StratumSample(1, units, y);
         return RatioEstimate.mean(List.of(sample), List.of(sample.with(x)), 6, form, RULE);
