@@ -10,3 +10,16 @@ one <- seconds({b <- boot(d, function(d, i) colMeans(d[i,]), R=10000); limits(b,
 two <- seconds({b <- boot(d, function(d, i) colMeans(d[i,]), R=10000, parallel="multicore", ncpus=2); limits(b, l)})
 freq <- seconds({b <- boot(d, function(d, f) colSums(d*f)/144, R=10000, stype="f"); limits(b, l)})
 cat(sprintf("indices, one core: %.2f s; two cores: %.2f s; frequencies, one core: %.2f s\n", one, two, freq))
+# the same resamples as replicate weights of R's survey, from which it takes standard errors (it has no BCa)
+if (requireNamespace("survey", quietly = TRUE)) {
+  suppressPackageStartupMessages(library(survey))
+  frame <- as.data.frame(d)
+  names(frame) <- paste0("y", 1:20)
+  plots <- svydesign(ids = ~1, weights = rep(1, 144), data = frame)
+  columns <- reformulate(names(frame))
+  whole <- seconds({
+    r <- as.svrepdesign(plots, type = "bootstrap", replicates = 10000)
+    m <- svymean(columns, r)
+  })
+  cat(sprintf("survey %s, bootstrap weights and means of 20 columns: %.2f s\n", packageVersion("survey"), whole))
+}
