@@ -5,10 +5,6 @@ import quadmean.units.Unit;
 
 /** Units of a price in a log. */
 final class LogValue {
-    /** 2000 lb of 0.45359237 kg (by definition). */
-    private static final double KG_PER_SHORT_TON = 2000 * 0.45359237;
-
-    private static final double KG_PER_TONNE = 1000;
     private static final double BOARD_FEET_PER_MBF = 1000;
 
     private LogValue() {}
@@ -28,8 +24,8 @@ final class LogValue {
             case CUBIC_METRE -> netM3;
             case CUBIC_FOOT -> Unit.CUBIC_METRE.convert(netM3, Unit.CUBIC_FOOT);
             case HUNDRED_CUBIC_FEET -> Unit.CUBIC_METRE.convert(netM3, Unit.CUBIC_FOOT) / 100;
-            case TONNE -> netM3 * greenKgPerM3 / KG_PER_TONNE;
-            case SHORT_TON -> netM3 * greenKgPerM3 / KG_PER_SHORT_TON;
+            case TONNE -> Unit.KILOGRAM.convert(netM3 * greenKgPerM3, Unit.TONNE);
+            case SHORT_TON -> Unit.KILOGRAM.convert(netM3 * greenKgPerM3, Unit.SHORT_TON);
         };
     }
 }
