@@ -56,7 +56,8 @@ final class LogChart {
         List<String> species = colours.codes().stream()
                 .filter(c -> rows.stream().anyMatch(r -> r.species().equals(c)))
                 .toList();
-        CategoryChart chart = Drawing.bars(Wording.capital(words), Wording.axis(attribute, units), species.size());
+        CategoryChart chart =
+                Drawing.bars(Wording.capital(words), Wording.axis(result, attribute, units), species.size());
         chart.getStyler().setStacked(true).setAvailableSpaceFill(Math.min(0.8, 0.16 * labels.size()));
         for (String code : species) {
             List<Double> heights = new ArrayList<>(Collections.nCopies(labels.size(), 0.0));

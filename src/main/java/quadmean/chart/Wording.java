@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quadmean.cruise.CruiseResult;
+import quadmean.model.PriceList;
 import quadmean.model.Standing;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
+import quadmean.units.Quantity;
+import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
 /** Words that charts and report share. */
@@ -43,9 +46,31 @@ public final class Wording {
     }
 
     /** An axis title: the attribute with its unit. */
-    static String axis(Attribute attribute, UnitSystem units) {
-        return capital(attribute.label()) + " ("
-                + attribute.unit(comparable(attribute), units).label() + ")";
+    static String axis(CruiseResult result, Attribute attribute, UnitSystem units) {
+        return capital(attribute.label()) + " (" + units(result, attribute, comparable(attribute), units) + ")";
+    }
+
+    /** The unit of an attribute as people read it; money in the currency of the price list. */
+    public static String units(CruiseResult result, Attribute attribute, Basis basis, UnitSystem units) {
+        Unit unit = attribute.unit(basis, units);
+        return isMoney(unit) ? inCurrency(result, unit) : unit.label();
+    }
+
+    /** The same in plain ASCII but for the currency, for tables that programs read. */
+    public static String unitSymbol(CruiseResult result, Attribute attribute, Basis basis, UnitSystem units) {
+        Unit unit = attribute.unit(basis, units);
+        return isMoney(unit) ? inCurrency(result, unit) : unit.symbol();
+    }
+
+    private static boolean isMoney(Unit unit) {
+        return unit.quantity() == Quantity.MONEY || unit.quantity() == Quantity.MONEY_PER_AREA;
+    }
+
+    private static String inCurrency(CruiseResult result, Unit unit) {
+        String sign = Unit.DOLLAR.symbol();
+        String currency =
+                result.design().wood().prices().map(PriceList::currency).orElse(sign);
+        return unit.symbol().replace(sign, currency);
     }
 
     /** The same words with a capital letter. */

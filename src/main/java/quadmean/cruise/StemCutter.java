@@ -10,6 +10,7 @@ import quadmean.height.CurveTable;
 import quadmean.height.HeightedTree;
 import quadmean.model.HeightSource;
 import quadmean.model.LogSettings;
+import quadmean.model.Product;
 import quadmean.model.TaperSpec;
 import quadmean.model.Tree;
 import quadmean.model.TreeDetail.Top;
@@ -58,6 +59,10 @@ final class StemCutter {
         }
         books.profiles().find(tree.species()).ifPresent(t -> used.put(tree.species(), t));
         double total = wholeHeightM(heighted);
+        if (books.profiles().find(tree.species()).isEmpty() && isWanted(tree)) {
+            account.missing(Attribute.LOG_VOLUME, "no stem profile for " + tree.species());
+            return List.of(CutLog.unknown());
+        }
         Optional<StemProfile> profile = books.profiles().profile(tree.species(), tree.dbhCm(), total);
         if (profile.isEmpty()) {
             account.noLogs(NoLogs.NO_PROFILE, tree);
@@ -77,6 +82,13 @@ final class StemCutter {
         bucked.reason().ifPresent(reason -> account.noLogs(reason, tree));
         bucked.logs().forEach(log -> note(log, tree));
         return bucked.logs();
+    }
+
+    /** Whether some product takes the species; a species that none takes has no logs, whatever its form. */
+    private boolean isWanted(Tree tree) {
+        return design.wood().logs().orElseThrow().products().stream()
+                .map(Product::species)
+                .anyMatch(s -> s.isEmpty() || s.contains(tree.species()) || s.contains(group(tree)));
     }
 
     /** A broken stem tapers as if it were whole: to the height that the curve gives a tree of its dbh. */
@@ -105,6 +117,8 @@ final class StemCutter {
                 .orElse(true);
         if (!priced) {
             account.unpriced(log, tree);
+        } else if (design.wood().prices().isPresent() && Double.isNaN(log.value())) {
+            account.missing(Attribute.VALUE, "no green weight for " + tree.species() + ", whose price is by weight");
         }
     }
 

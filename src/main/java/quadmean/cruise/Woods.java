@@ -63,9 +63,7 @@ final class Woods {
         }
         double volume = volume(heighted);
         OptionalDouble feet = books.boardFeet().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(feet(heighted));
-        Optional<GreenWeight> green = books.greenWeights().find(tree.species());
-        green.ifPresent(g -> greenWeights.put(tree.species(), g));
-        double greenFactor = green.map(GreenWeight::kgPerM3).orElse(Double.NaN);
+        double greenFactor = greenKgPerM3(tree);
         return new TreeWood(
                 volume,
                 feet,
@@ -74,6 +72,17 @@ final class Woods {
                 dry,
                 volume * greenFactor,
                 carbon);
+    }
+
+    private double greenKgPerM3(Tree tree) {
+        Optional<GreenWeight> green = books.greenWeights().find(tree.species());
+        if (green.isEmpty()) {
+            return books.greenWeights().isEmpty()
+                    ? Double.NaN
+                    : account.missing(Attribute.GREEN_WEIGHT, "no green weight for " + tree.species());
+        }
+        greenWeights.put(tree.species(), green.get());
+        return green.get().kgPerM3();
     }
 
     private double volume(HeightedTree heighted) {

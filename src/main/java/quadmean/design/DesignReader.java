@@ -150,7 +150,7 @@ public final class DesignReader {
         }
         wood.addAttributes(estimated);
         if (!estimated.contains(target)) {
-            String needs = target == Attribute.VOLUME ? "a [volume.CODE] table" : "the tables that give it";
+            String needs = target == Attribute.VOLUME ? "a [volume.CODE] table" : WoodSettings.needs(target);
             cruise.problem(
                     Rule.DESIGN_VALUE,
                     "target_attribute",

@@ -65,6 +65,13 @@ enum Range {
             return v >= 0.1 && v <= 1;
         }
     },
+    /** Exponents of a stem's taper: from fuller than a paraboloid (0.5) to more hollow than a neiloid (1.5). */
+    TAPER_EXPONENT("an exponent from 0.1 to 3: 1 is a cone, 0.5 a paraboloid") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0.1 && v <= 3;
+        }
+    },
     TWO_OR_MORE("a number of 2 or more, up to 1000") {
         @Override
         boolean holds(double v) {

@@ -57,7 +57,7 @@ final class TaperParser {
 
     private static List<Double> coefficients(Section s, TaperForm form) {
         return switch (form) {
-            case ORMEROD -> List.of(s.requiredNumber("p", Range.POSITIVE));
+            case ORMEROD -> List.of(s.requiredNumber("p", Range.TAPER_EXPONENT));
             case KOZAK_1969 -> kozak(s);
             case FORM_CLASS -> List.of(s.requiredNumber("fc", Range.PERCENT), s.number("a", Range.TENTH_TO_ONE, BEHRE));
         };

@@ -18,6 +18,11 @@ final class WeightParser {
     private static final CarbonFraction USUAL_CARBON =
             new CarbonFraction(0.5, new Provenance("common practice, no source", Standing.FROM_MEMORY));
 
+    /** Bounds of green weight (kg/m³) wide enough for any tree: common practice, no source. */
+    private static final double LIGHTEST = 200;
+
+    private static final double HEAVIEST = 2000;
+
     private final Section root;
     private final Map<String, SpeciesEntry> species;
 
@@ -42,7 +47,17 @@ final class WeightParser {
         Stated stated = Stated.alone(s);
         double factor = s.requiredNumber("factor", Range.POSITIVE);
         Unit unit = stated.unit("unit", Quantity.DENSITY);
-        return new GreenWeight(code, unit.convert(factor, Unit.KILOGRAMS_PER_CUBIC_METRE), stated.provenance());
+        double kgPerM3 = unit.convert(factor, Unit.KILOGRAMS_PER_CUBIC_METRE);
+        if (s.has("unit") && factor > 0 && !(kgPerM3 >= LIGHTEST && kgPerM3 <= HEAVIEST)) {
+            s.problem(
+                    Rule.DESIGN_VALUE,
+                    "factor",
+                    Section.show(factor),
+                    "green wood weighs from " + Section.show(LIGHTEST) + " to " + Section.show(HEAVIEST)
+                            + " kg/m3, and this would be " + Section.show(Math.rint(kgPerM3))
+                            + " kg/m3; check factor and unit");
+        }
+        return new GreenWeight(code, kgPerM3, stated.provenance());
     }
 
     /** What the design states; else, with biomass to apply it to, the usual half. */

@@ -45,6 +45,18 @@ public record WoodSettings(
         greenWeight = Collections.unmodifiableMap(new LinkedHashMap<>(greenWeight));
     }
 
+    /** The tables that a design needs to give an attribute of wood. */
+    static String needs(Attribute attribute) {
+        return switch (attribute) {
+            case LOG_VOLUME, NET_LOG_VOLUME -> "the tables [logs], [[product]] and [taper.CODE]";
+            case BOARD_FEET, NET_BOARD_FEET -> "logs.rule in a table [logs], or [board_feet.CODE] tables";
+            case VALUE -> "the tables [logs], [prices] and [[price]]";
+            case GREEN_WEIGHT -> "a [green_weight.CODE] table";
+            case BIOMASS, CARBON -> "a [biomass.CODE] table";
+            case TREES, BASAL_AREA, VOLUME, QUADRATIC_MEAN_DIAMETER -> "the tables that give it";
+        };
+    }
+
     /** Adds the attributes that the design asks for. */
     void addAttributes(List<Attribute> all) {
         if (logs.isPresent()) {

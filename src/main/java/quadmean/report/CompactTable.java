@@ -59,7 +59,23 @@ final class CompactTable {
     }
 
     static String markup(CruiseResult result, String caption, Predicate<EstimateRow> chosen, By by) {
+        return withoutStandings(result, caption, chosen, by) + standings(result, chosen);
+    }
+
+    /** The table without the note that its daggers lead to, where one note serves several tables. */
+    static String withoutStandings(CruiseResult result, String caption, Predicate<EstimateRow> chosen, By by) {
         return new CompactTable(result, by).markup(caption, chosen);
+    }
+
+    /** What the dagger means: how far what stands behind the rows can be trusted; empty if nothing needs saying. */
+    static String standings(CruiseResult result, Predicate<EstimateRow> chosen) {
+        Set<String> said = new LinkedHashSet<>();
+        result.estimate().rows().stream()
+                .filter(chosen)
+                .filter(r -> !Facts.standing(result, r).isEmpty())
+                .forEach(r -> said.add(Wording.standsBehind(r.attribute()) + ": "
+                        + Wording.standing(result, r.attribute(), EstimateRow.ALL)));
+        return said.isEmpty() ? "" : "<p class=\"notes\">† " + Html.escape(String.join("; ", said)) + ".</p>\n";
     }
 
     private String markup(String caption, Predicate<EstimateRow> chosen) {
@@ -69,8 +85,8 @@ final class CompactTable {
         rows.forEach(row -> codes.add(by.code(row)));
         List<EstimateRow> columns = columns(rows);
         List<Cell> header = new ArrayList<>(List.of(Cell.text(by.title)));
-        columns.forEach(c -> header.add(Cell.number(
-                Wording.capital(RowText.what(c, units)) + " (" + c.unit(units).label() + ")")));
+        columns.forEach(c -> header.add(Cell.number(Wording.capital(RowText.what(c, units)) + " ("
+                + Wording.units(result, c.attribute(), c.basis(), units) + ")")));
         HtmlTable table = HtmlTable.of(caption, header);
         Footnotes notes = new Footnotes();
         for (String one : lastAll(codes)) {
@@ -85,7 +101,7 @@ final class CompactTable {
             }
             table.row(cells);
         }
-        return codes.isEmpty() ? "" : table.markup() + notes.markup() + standingNote(rows);
+        return codes.isEmpty() ? "" : table.markup() + notes.markup();
     }
 
     /** One row of each kind, in the order in which they come. */
@@ -102,16 +118,7 @@ final class CompactTable {
     private Cell compactCell(EstimateRow row, Footnotes notes) {
         String standing = Facts.standing(result, row);
         String below = RowText.error(row) + notes.mark(row.reason()) + (standing.isEmpty() ? "" : " †");
-        return Cell.number(RowText.of(row, units).mean(), below);
-    }
-
-    private String standingNote(List<EstimateRow> rows) {
-        Set<String> said = new LinkedHashSet<>();
-        rows.stream()
-                .filter(r -> !Facts.standing(result, r).isEmpty())
-                .forEach(r -> said.add(Wording.standsBehind(r.attribute()) + " "
-                        + Wording.standing(result, r.attribute(), EstimateRow.ALL)));
-        return said.isEmpty() ? "" : "<p class=\"notes\">† " + Html.escape(String.join("; ", said)) + ".</p>\n";
+        return Cell.number(RowText.of(result, row, units).mean(), below);
     }
 
     private static boolean isSameKind(EstimateRow a, EstimateRow b) {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.PlotsNeeded;
@@ -56,6 +57,7 @@ public final class EstimateJson {
         root.set("remeasure", JsonHeights.remeasure(result));
         root.set("curves", JsonCurves.of(result.curves()));
         root.set("equations", JsonEquations.of(result));
+        root.set("wood", JsonWood.of(result));
         root.set("diameterClasses", JsonSeries.diameters(result));
         root.set("running", JsonSeries.running(result));
         ArrayNode notes = root.putArray("notes");
@@ -81,7 +83,7 @@ public final class EstimateJson {
         node.put("log", row.part().place());
         node.put("attribute", row.attribute().id());
         node.put("basis", row.basis().id());
-        node.put("unit", row.unit(system).symbol());
+        node.put("unit", Wording.unitSymbol(result, row.attribute(), row.basis(), system));
         node.put("n", row.n());
         JsonNumbers.put(node, "df", row.df());
         JsonNumbers.put(node, "mean", row.in(system, row.mean()));

@@ -3,6 +3,7 @@ package quadmean.report;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
 import quadmean.units.UnitSystem;
@@ -44,7 +45,7 @@ final class EstimatesCsv {
                 row.part().place(),
                 row.attribute().id(),
                 row.basis().id(),
-                row.unit(system).symbol(),
+                Wording.unitSymbol(result, row.attribute(), row.basis(), system),
                 Integer.toString(row.n()),
                 Csv.number(row.df()),
                 Csv.number(row.in(system, row.mean())),

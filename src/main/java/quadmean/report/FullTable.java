@@ -46,8 +46,8 @@ final class FullTable {
 
     private static List<Cell> row(CruiseResult result, EstimateRow row, String first, Footnotes notes) {
         UnitSystem units = result.design().units();
-        RowText ours = RowText.of(row, units);
-        RowText theirs = RowText.of(row, RowText.other(units));
+        RowText ours = RowText.of(result, row, units);
+        RowText theirs = RowText.of(result, row, RowText.other(units));
         String what =
                 first.isEmpty() ? Wording.capital(RowText.what(row, units)) : first + ": " + RowText.what(row, units);
         return List.of(

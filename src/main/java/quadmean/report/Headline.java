@@ -45,8 +45,8 @@ final class Headline {
     }
 
     private void answer(Html html, EstimateRow row) {
-        RowText ours = RowText.of(row, units);
-        RowText theirs = RowText.of(row, other);
+        RowText ours = RowText.of(result, row, units);
+        RowText theirs = RowText.of(result, row, other);
         html.raw("<div class=\"answers\">\n<div class=\"answer\">\n");
         html.element("h2", "How much");
         html.element("p", "big", ours.estimate());
@@ -77,9 +77,9 @@ final class Headline {
             return;
         }
         stand(Basis.PER_AREA).ifPresent(row -> {
-            RowText ours = RowText.of(row, units);
+            RowText ours = RowText.of(result, row, units);
             html.raw("<p class=\"mid\">").text(ours.estimate()).raw("</p>\n");
-            RowText theirs = RowText.of(row, other);
+            RowText theirs = RowText.of(result, row, other);
             String limits =
                     RowText.hasLimits(row) ? "; limits " + ours.limits() + otherUnits(row, theirs.limits()) : "";
             String first = otherUnits(row, theirs.estimate()).strip() + limits;
@@ -145,15 +145,16 @@ final class Headline {
                             + Wording.plain(100 * result.estimate().confidence())
                             + " in 100 would give limits with the true value between them. The limits cover the chance of"
                             + " where plots fell. They do not cover mistakes in measuring or counting, nor the errors of"
-                            + " volume equations and height curves.");
+                            + " equations, stem profiles and height curves.");
         }
         String standing = Facts.standing(result, row);
         if (!standing.isEmpty()) {
             html.element(
                     "p",
                     "warn",
-                    "Volume equations in use: " + standing + ". " + standingMeaning(standing)
-                            + " See Volume equations below before any use of the volumes.");
+                    Wording.capital(Wording.standsBehind(row.attribute())) + " in use: " + standing + ". "
+                            + standingMeaning(standing)
+                            + " See Volume equations below before any use of these figures.");
         }
         html.element("p", "warn", "An estimate is no appraisal and no scale.");
     }

@@ -20,7 +20,7 @@ final class JsonEquations {
         return list;
     }
 
-    private static void put(ObjectNode node, String species, VolumeSpec spec) {
+    static void put(ObjectNode node, String species, VolumeSpec spec) {
         node.put("species", species);
         node.put("statedFor", spec.code());
         node.put("form", spec.form().id());
@@ -58,7 +58,7 @@ final class JsonEquations {
     }
 
     /** Limits of the trees that an equation was fitted to, as far as they are stated. */
-    private static void putRange(ObjectNode node, ValidRange range) {
+    static void putRange(ObjectNode node, ValidRange range) {
         putStated(node, "minDbhCm", range.minDbhCm());
         putStated(node, "maxDbhCm", range.maxDbhCm());
         putStated(node, "minHeightM", range.minHeightM());

@@ -35,6 +35,8 @@ final class LogsCsv {
             "defect_percent",
             "value");
 
+    private static final double PER_UNIT = 1e6;
+
     private LogsCsv() {}
 
     static Content of(CruiseResult result) {
@@ -58,9 +60,9 @@ final class LogsCsv {
                 Integer.toString(tree.detail().count()),
                 Integer.toString(log.number()),
                 log.product(),
-                Csv.number(log.fromM()),
+                Csv.number(micrometres(log.fromM())),
                 feet(log.fromM()),
-                Csv.number(log.lengthM()),
+                Csv.number(micrometres(log.lengthM())),
                 feet(log.lengthM()),
                 Csv.number(log.largeEndCm()),
                 inches(log.largeEndCm()),
@@ -77,7 +79,12 @@ final class LogsCsv {
     }
 
     private static String feet(double metres) {
-        return Csv.number(Unit.METRE.convert(metres, Unit.FOOT));
+        return Csv.number(micrometres(Unit.METRE.convert(metres, Unit.FOOT)));
+    }
+
+    /** Cuts lie on whole micrometres; what is finer is the rounding of doubles. Feet are cut as finely. */
+    private static double micrometres(double length) {
+        return Math.rint(length * PER_UNIT) / PER_UNIT;
     }
 
     private static String inches(double cm) {

@@ -153,8 +153,12 @@ final class MethodSection {
         item(
                 html,
                 "Volumes",
-                "From dbh and total height by the equations listed above. Nothing is taken off for defect,"
-                        + " rot, breakage or stump and top unless an equation already does so.");
+                "Volumes of trees come from dbh and height by the equations listed above. Nothing is taken off them for"
+                        + " defect, rot, breakage or stump and top unless an equation already does so."
+                        + (WoodSection.hasLogs(result)
+                                ? " Logs and board feet are another matter: Logs and products says how they are cut,"
+                                        + " measured and made net of defect."
+                                : ""));
         double inches = Unit.CENTIMETRE.convert(design.diameterClassCm(), Unit.INCH);
         item(
                 html,

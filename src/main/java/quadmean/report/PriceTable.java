@@ -2,6 +2,7 @@ package quadmean.report;
 
 import java.util.List;
 import quadmean.cruise.CruiseResult;
+import quadmean.estimate.EstimateRow;
 import quadmean.model.Price;
 import quadmean.model.PriceList;
 import quadmean.report.HtmlTable.Cell;
@@ -23,14 +24,21 @@ final class PriceTable {
         for (Price price : list.prices()) {
             table.row(List.of(
                     Cell.text(Names.product(result, price.product())),
-                    Cell.text(species(result, price)),
+                    Cell.text(species(result, list, price)),
                     Cell.number(Rounding.decimals(2).text(price.amount())),
                     Cell.text(price.unit().label() + ", net")));
         }
         return table.markup();
     }
 
-    private static String species(CruiseResult result, Price price) {
-        return price.species().equals("*") ? "any other" : Names.species(result, price.species());
+    private static String species(CruiseResult result, PriceList list, Price price) {
+        if (!price.species().equals(EstimateRow.ALL)) {
+            return Names.species(result, price.species());
+        }
+        boolean alone = list.prices().stream()
+                        .filter(p -> p.product().equals(price.product()))
+                        .count()
+                == 1;
+        return alone ? "all" : "any other";
     }
 }

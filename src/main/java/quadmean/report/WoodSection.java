@@ -55,18 +55,23 @@ final class WoodSection {
         Predicate<EstimateRow> logs = r -> r.attribute().isOfLogs() && isAll(r.stratum());
         Predicate<EstimateRow> all = logs.and(r -> isAll(r.species()));
         for (Basis basis : List.of(Basis.PER_AREA, Basis.TOTAL)) {
-            table(html, "by product", all.and(r -> r.part().log() == 0 && r.basis() == basis), CompactTable.By.PRODUCT);
+            table(
+                    html,
+                    "by product, " + (basis == Basis.TOTAL ? "whole stand" : "per unit area"),
+                    all.and(r -> r.part().log() == 0 && r.basis() == basis),
+                    CompactTable.By.PRODUCT);
         }
         table(
                 html,
-                "by species",
+                "by species, whole stand",
                 logs.and(r -> r.part().equals(Part.ALL) && r.basis() == Basis.TOTAL),
                 CompactTable.By.SPECIES);
         table(
                 html,
-                "by place in the stem",
+                "by place in the stem, per unit area",
                 all.and(r -> isAll(r.part().product()) && r.basis() == Basis.PER_AREA),
                 CompactTable.By.LOG);
+        html.raw(CompactTable.standings(result, all));
         html.details("Every number by product and species, and by log and species, in both unit systems");
         html.raw(FullTable.markup(
                 result,
@@ -77,7 +82,7 @@ final class WoodSection {
     }
 
     private void table(Html html, String by, Predicate<EstimateRow> rows, CompactTable.By kind) {
-        html.raw(CompactTable.markup(
+        html.raw(CompactTable.withoutStandings(
                 result, "Logs " + by + ", with sampling error at " + level + " confidence", rows, kind));
     }
 
@@ -93,15 +98,16 @@ final class WoodSection {
                 "p",
                 "warn",
                 "Prices times estimated net amounts, and no appraisal: nothing is taken off for"
-                        + " felling, hauling, roads, taxes or risk, and logs are not scaled.");
+                        + " felling, hauling, roads, taxes or risk, and no log has been measured.");
         html.raw(PriceTable.markup(result));
         html.raw(FullTable.markup(
                 result,
-                "Value of logs by species",
+                "Value of logs, all species and products",
                 r -> r.attribute() == Attribute.VALUE
                         && isAll(r.stratum())
+                        && isAll(r.species())
                         && r.part().equals(Part.ALL),
-                r -> Names.species(result, r.species())));
+                r -> ""));
         html.endSection();
     }
 

@@ -21,14 +21,14 @@ public enum Attribute {
     /** Cubic volume of the logs that stems are cut into, inside bark, before defect. */
     LOG_VOLUME(
             "log_volume",
-            "log volume, gross",
+            "gross log volume",
             Unit.CUBIC_METRES_PER_HECTARE,
             Unit.CUBIC_FEET_PER_ACRE,
             Unit.CUBIC_METRE,
             Unit.CUBIC_FOOT),
     NET_LOG_VOLUME(
             "net_log_volume",
-            "log volume, net",
+            "net log volume",
             Unit.CUBIC_METRES_PER_HECTARE,
             Unit.CUBIC_FEET_PER_ACRE,
             Unit.CUBIC_METRE,
@@ -36,19 +36,19 @@ public enum Attribute {
     /** Board feet by the log rule of the design, before defect. */
     BOARD_FEET(
             "board_feet",
-            "board feet, gross",
+            "gross board feet",
             Unit.BOARD_FEET_PER_HECTARE,
             Unit.BOARD_FEET_PER_ACRE,
             Unit.BOARD_FOOT,
             Unit.BOARD_FOOT),
     NET_BOARD_FEET(
             "net_board_feet",
-            "board feet, net",
+            "net board feet",
             Unit.BOARD_FEET_PER_HECTARE,
             Unit.BOARD_FEET_PER_ACRE,
             Unit.BOARD_FOOT,
             Unit.BOARD_FOOT),
-    /** What net logs fetch at the prices of the design. */
+    /** What net logs fetch at the prices of the design, in their currency. */
     VALUE("value", "value of logs", Unit.DOLLARS_PER_HECTARE, Unit.DOLLARS_PER_ACRE, Unit.DOLLAR, Unit.DOLLAR),
     GREEN_WEIGHT(
             "green_weight",

@@ -53,6 +53,7 @@ class EstimateJsonTest {
                         "remeasure",
                         "curves",
                         "equations",
+                        "wood",
                         "diameterClasses",
                         "running",
                         "notes"),
