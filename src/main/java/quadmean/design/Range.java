@@ -66,7 +66,7 @@ enum Range {
         }
     },
     /** Exponents of a stem's taper: from fuller than a paraboloid (0.5) to more hollow than a neiloid (1.5). */
-    TAPER_EXPONENT("an exponent from 0.1 to 3: 1 is a cone, 0.5 a paraboloid") {
+    TAPER_EXPONENT("a number above 0, an exponent from 0.1 to 3: 1 is a cone, 0.5 a paraboloid") {
         @Override
         boolean holds(double v) {
             return v >= 0.1 && v <= 3;

@@ -48,7 +48,9 @@ final class WeightParser {
         double factor = s.requiredNumber("factor", Range.POSITIVE);
         Unit unit = stated.unit("unit", Quantity.DENSITY);
         double kgPerM3 = unit.convert(factor, Unit.KILOGRAMS_PER_CUBIC_METRE);
-        if (s.has("unit") && factor > 0 && !(kgPerM3 >= LIGHTEST && kgPerM3 <= HEAVIEST)) {
+        boolean stands = s.number("factor", Range.POSITIVE).isPresent()
+                && s.text("unit").filter(unit.symbol()::equals).isPresent();
+        if (stands && !(kgPerM3 >= LIGHTEST && kgPerM3 <= HEAVIEST)) {
             s.problem(
                     Rule.DESIGN_VALUE,
                     "factor",

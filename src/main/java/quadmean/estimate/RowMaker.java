@@ -111,7 +111,8 @@ final class RowMaker {
             case TREES, BASAL_AREA, QUADRATIC_MEAN_DIAMETER -> "no trees tallied here";
             case VOLUME, GREEN_WEIGHT -> "no volume: no tree here that counts in volume";
             case BIOMASS, CARBON -> "no tree here that counts in biomass";
-            case LOG_VOLUME, NET_LOG_VOLUME -> "no log of this kind here";
+            case LOG_VOLUME -> "no log of this kind here";
+            case NET_LOG_VOLUME -> "no log of this kind here that has anything net of defect";
             case BOARD_FEET, NET_BOARD_FEET -> "no board feet: no log or tree here that has any";
             case VALUE -> "no log here that fetches anything";
         };

@@ -22,7 +22,7 @@ final class JsonWood {
         WoodUsed used = result.used();
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         result.design().wood().logs().ifPresent(logs -> logs(node.putObject("logs"), logs));
-        WoodStatement.of(result).forEach(node.withArray("statement")::add);
+        WoodStatement.of(result).forEach(s -> node.withArray("statement").add(s));
         used.tapers().forEach((s, t) -> taper(node.withArray("tapers").addObject(), s, t));
         used.boardFeet()
                 .forEach((s, b) -> JsonEquations.put(node.withArray("boardFeet").addObject(), s, b));

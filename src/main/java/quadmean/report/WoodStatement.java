@@ -51,7 +51,7 @@ final class WoodStatement {
                         + " are multiples of " + length(design, logs.wasteStepM()) + ".";
         };
         return how + " Stump " + length(design, logs.stumpM()) + ", trim " + length(design, logs.trimM())
-                + " a log. No log reaches above the tip, a break, or the merchantable height where one was taken.";
+                + " a log. No log reaches above the tip, a break, or the merchantable height or logs counted where they were taken.";
     }
 
     private static String products(Design design, LogSettings logs) {
