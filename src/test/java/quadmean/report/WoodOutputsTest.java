@@ -26,7 +26,7 @@ class WoodOutputsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "(D - 4)²·L/16",
+                "Board feet by the log rule Doyle: V = ((D - 4)/4)²·L",
                 "rounded to the nearest inch",
                 "Stump 0.5 ft, trim 0.5 ft a log",
                 "SAW (sawlogs), lengths 16 ft, small end inside bark from 8 in, less 5\u00a0% hidden defect",
