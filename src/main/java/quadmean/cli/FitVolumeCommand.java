@@ -46,6 +46,7 @@ import quadmean.volume.VolumeFits;
             "or named by an option. Forms:",
             "  combined_variable  V = a + b·D²·H              schumacher_hall  ln V = a + b·ln D + c·ln H",
             "  honer              V = D²/(a + b/H)            form_factor      V = f·g·H",
+            "  log_polynomial     ln V = a + b·ln D + c·ln H + d·(ln D)² + e·(ln H)² + f·ln D·ln H, from 30 trees on",
             "Writes fit-volume.html, volume.toml, fit-volume.json, fit-volume.csv and problems.csv. Examples:",
             "  quadmean fit-volume datasets/black-cherry.csv",
             "  quadmean fit-volume datasets/black-cherry.csv --form schumacher_hall --units metric",

@@ -83,7 +83,7 @@ final class VolumeFitWords {
                     case EQUAL -> fit.units().volume().label();
                     case INVERSE_SQUARE -> fit.units().volume().label() + " per unit of D²H";
                 };
-            case SCHUMACHER_HALL -> "of ln V";
+            case SCHUMACHER_HALL, LOG_POLYNOMIAL -> "of ln V";
             case HONER -> "of D²/V";
         };
     }

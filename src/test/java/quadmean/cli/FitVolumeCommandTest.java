@@ -68,7 +68,7 @@ class FitVolumeCommandTest {
             assertTrue(run.out().contains(words), words + " in " + run.out());
         }
         assertEquals("", run.err());
-        assertEquals(1 + 4 * 31, written("fit-volume.csv").lines().count());
+        assertEquals(1 + 5 * 31, written("fit-volume.csv").lines().count());
         Run.of("fit-volume", CHERRIES, "--out", folder.resolve("again")).assertCode(0);
         assertEquals(Run.files(out()), Run.files(folder.resolve("again")));
     }
@@ -102,6 +102,8 @@ class FitVolumeCommandTest {
         "combined_variable, metric",
         "schumacher_hall, us",
         "schumacher_hall, metric",
+        "log_polynomial, us",
+        "log_polynomial, metric",
         "honer, us",
         "form_factor, us",
         "form_factor, metric"
