@@ -13,6 +13,7 @@ forms <- list(
   combined = list(function(x) lm(v ~ I(d^2 * h), x), plain),
   combined_weighted = list(function(x) { x$w <- 1 / (x$d^2 * x$h)^2; lm(v ~ I(d^2 * h), x, weights = w) }, plain),
   schumacher_hall = list(function(x) lm(log(v) ~ log(d) + log(h), x), logs),
+  log_polynomial = list(function(x) lm(log(v) ~ log(d) + log(h) + I(log(d)^2) + I(log(h)^2) + I(log(d) * log(h)), x), logs),
   honer = list(function(x) lm(I(d^2 / v) ~ I(1 / h), x), inverse),
   form_factor_weighted = list(function(x) { x$w <- 1 / (x$d^2 * x$h)^2; x$g <- pi / 4 * (x$d / 12)^2 * x$h
     lm(v ~ 0 + g, x, weights = w) }, function(m, t) unname(coef(m) * pi / 4 * (t$d / 12)^2 * t$h)),

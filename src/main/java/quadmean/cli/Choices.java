@@ -6,10 +6,12 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import quadmean.measure.InstrumentUse;
+import quadmean.model.CubicRule;
 import quadmean.model.Policy;
 import quadmean.units.AngleScale;
 import quadmean.units.DistanceTo;
 import quadmean.units.UnitSystem;
+import quadmean.volume.Solid;
 import quadmean.volume.VolumeFitForm;
 import quadmean.volume.VolumeFitWeights;
 
@@ -56,6 +58,21 @@ final class Choices {
         @Override
         public VolumeFitWeights convert(String text) {
             return find(VolumeFitWeights.values(), VolumeFitWeights::id, text);
+        }
+    }
+
+    static final class CubicRules implements ITypeConverter<CubicRule> {
+        @Override
+        public CubicRule convert(String text) {
+            return find(CubicRule.values(), CubicRule::id, text);
+        }
+    }
+
+    /** The solids that taper to a tip. */
+    static final class Tips implements ITypeConverter<Solid> {
+        @Override
+        public Solid convert(String text) {
+            return find(new Solid[] {Solid.CONE, Solid.PARABOLOID, Solid.NEILOID}, Solid::label, text);
         }
     }
 

@@ -21,10 +21,6 @@ import quadmean.units.Unit;
 final class FelledColumns {
     private static final Set<String> VOLUME_WORDS =
             Set.of("volume", "vol", "v", "totalvolume", "totvol", "stemvolume", "cubicvolume", "treevolume");
-    private static final Map<FelledOptions.Measure, ColumnRole> GUESSED = Map.of(
-            FelledOptions.Measure.DBH, ColumnRole.DBH,
-            FelledOptions.Measure.HEIGHT, ColumnRole.HEIGHT,
-            FelledOptions.Measure.TREE, ColumnRole.TREE);
 
     private final List<String> header;
     private final FelledOptions options;
@@ -35,7 +31,8 @@ final class FelledColumns {
         this.header = header;
         this.options = options;
         this.problems = problems;
-        this.guess = ColumnGuess.of(header);
+        this.guess =
+                ColumnGuess.of(header.stream().filter(name -> !isOfPoint(name)).toList());
     }
 
     /**
@@ -75,12 +72,13 @@ final class FelledColumns {
         if (asked != null) {
             return asked(measure, asked);
         }
-        if (measure == FelledOptions.Measure.SPECIES) {
+        boolean isOptional = measure == FelledOptions.Measure.TREE;
+        if (!isOptional && !options.needs(measure)) {
             return Optional.empty();
         }
-        String guessed = measure == FelledOptions.Measure.VOLUME ? volume() : guess.get(GUESSED.get(measure));
+        String guessed = measure == FelledOptions.Measure.VOLUME ? volume() : guess.get(measure.role());
         if (guessed == null) {
-            if (measure.quantity() != null) {
+            if (options.needs(measure)) {
                 wrong(
                         measure,
                         "",
@@ -90,6 +88,13 @@ final class FelledColumns {
             return Optional.empty();
         }
         return withUnit(measure, guessed, null);
+    }
+
+    /** A column of points must be named, and is then no dbh, whatever it is called. */
+    private boolean isOfPoint(String name) {
+        return options.columns().entrySet().stream()
+                .filter(e -> e.getKey().isOfPoint())
+                .anyMatch(e -> e.getValue().equals(name) || e.getValue().startsWith(name + ":"));
     }
 
     /** NAME or NAME:UNIT; a header that has the whole text is taken at its word. */

@@ -11,25 +11,18 @@ import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
 import quadmean.design.TallyFile;
 import quadmean.design.TallyFormat;
+import quadmean.field.FelledOptions.Measure;
 import quadmean.model.FelledData;
+import quadmean.model.FelledStem;
+import quadmean.model.FelledTree;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.RowCount;
 import quadmean.model.Rule;
 import quadmean.units.Unit;
 
-/** Reads a table of felled trees, CSV or workbook, one row a tree, and holds each row to the rules. */
+/** Reads a table of felled trees, CSV or workbook, one row a tree or a point of a stem, and holds each row to the rules. */
 public final class FelledReader {
-    /** A volume has no role in a tally; it is a plain number like a count, and its unit is known beforehand. */
-    static final ColumnRole VOLUME = ColumnRole.COUNT;
-
-    private static final Map<FelledOptions.Measure, ColumnRole> ROLES = Map.of(
-            FelledOptions.Measure.TREE, ColumnRole.TREE,
-            FelledOptions.Measure.SPECIES, ColumnRole.SPECIES,
-            FelledOptions.Measure.DBH, ColumnRole.DBH,
-            FelledOptions.Measure.HEIGHT, ColumnRole.HEIGHT,
-            FelledOptions.Measure.VOLUME, VOLUME);
-
     private FelledReader() {}
 
     /**
@@ -46,35 +39,66 @@ public final class FelledReader {
         if (sketch.header().isEmpty()) {
             return nothing(name, sketch.problems());
         }
-        Map<FelledOptions.Measure, FelledColumns.Column> columns = FelledColumns.find(sketch.header(), options, log);
+        Map<Measure, FelledColumns.Column> columns = FelledColumns.find(sketch.header(), options, log);
         if (!problems.isEmpty()) {
             return nothing(name, problems);
         }
-        FelledRows rows = new FelledRows(options.badRows(), unit(columns, FelledOptions.Measure.VOLUME), problems);
+        FelledCells cells = new FelledCells(columns, options.badRows(), problems);
         TallyFile file = new TallyFile(path, name, TallyFormat.OPEN, specs(columns));
+        return options.isOfPoints() ? stems(file, cells, log, columns) : trees(file, cells, log, columns);
+    }
+
+    private static FelledData trees(
+            TallyFile file, FelledCells cells, FileProblems log, Map<Measure, FelledColumns.Column> columns)
+            throws IOException {
+        FelledRows rows = new FelledRows(cells);
         TallyRows.forEach(file, log, rows::take);
         rows.judge(log);
+        Unit volume = unit(columns, Measure.VOLUME);
+        return data(file, columns, volume, List.of(), rows.trees(), rows.count(), cells.problems());
+    }
+
+    private static FelledData stems(
+            TallyFile file, FelledCells cells, FileProblems log, Map<Measure, FelledColumns.Column> columns)
+            throws IOException {
+        StemRows rows = new StemRows(cells);
+        TallyRows.forEach(file, log, rows::take);
+        Unit volume = unit(columns, Measure.HEIGHT) == Unit.FOOT ? Unit.CUBIC_FOOT : Unit.CUBIC_METRE;
+        return data(file, columns, volume, rows.stems(), List.of(), rows.count(), cells.problems());
+    }
+
+    private static FelledData data(
+            TallyFile file,
+            Map<Measure, FelledColumns.Column> columns,
+            Unit volume,
+            List<FelledStem> stems,
+            List<FelledTree> trees,
+            RowCount rows,
+            List<Problem> problems) {
         return new FelledData(
-                name,
+                file.name(),
                 FelledColumns.words(columns),
-                unit(columns, FelledOptions.Measure.DBH),
-                unit(columns, FelledOptions.Measure.HEIGHT),
-                unit(columns, FelledOptions.Measure.VOLUME),
-                rows.trees(),
-                rows.count(),
+                unit(columns, Measure.DBH),
+                unit(columns, Measure.HEIGHT),
+                volume,
+                "",
+                stems,
+                trees,
+                rows,
                 problems);
     }
 
-    private static Map<ColumnRole, ColumnSpec> specs(Map<FelledOptions.Measure, FelledColumns.Column> columns) {
+    private static Map<ColumnRole, ColumnSpec> specs(Map<Measure, FelledColumns.Column> columns) {
         Map<ColumnRole, ColumnSpec> specs = new EnumMap<>(ColumnRole.class);
         columns.forEach((measure, c) -> {
-            ColumnRole role = Objects.requireNonNull(ROLES.get(measure));
-            specs.put(role, new ColumnSpec(c.name(), role == VOLUME ? null : c.unit(), null));
+            // a tally has no volumes: they are read as plain numbers, whose unit is known beforehand
+            Unit unit = measure == Measure.VOLUME ? null : c.unit();
+            specs.put(measure.role(), new ColumnSpec(c.name(), unit, null));
         });
         return specs;
     }
 
-    private static Unit unit(Map<FelledOptions.Measure, FelledColumns.Column> columns, FelledOptions.Measure measure) {
+    private static Unit unit(Map<Measure, FelledColumns.Column> columns, Measure measure) {
         FelledColumns.Column column = Objects.requireNonNull(columns.get(measure));
         return Objects.requireNonNull(column.unit());
     }
@@ -91,6 +115,8 @@ public final class FelledReader {
                 Unit.CENTIMETRE,
                 Unit.METRE,
                 Unit.CUBIC_METRE,
+                "",
+                List.of(),
                 List.of(),
                 new RowCount(0, 0, 0, 0),
                 all);

@@ -11,7 +11,9 @@ import quadmean.units.UnitSystem;
  * @param columns what stands in which column and unit, in words
  * @param dbhUnit unit of dbh in the table
  * @param heightUnit unit of height in the table
- * @param volumeUnit unit of volume in the table
+ * @param volumeUnit unit of volume in the table; where it has none, the one that goes with its heights
+ * @param volumes how the volumes came about, in words; empty where the table gives them
+ * @param stems measured stems whose volumes have to be summed; empty where the table gives volumes
  * @param trees the trees used, in the order of the table
  * @param rows the account of its rows
  * @param problems what is wrong with it
@@ -22,13 +24,21 @@ public record FelledData(
         Unit dbhUnit,
         Unit heightUnit,
         Unit volumeUnit,
+        String volumes,
+        List<FelledStem> stems,
         List<FelledTree> trees,
         RowCount rows,
         List<Problem> problems) {
     public FelledData {
         columns = List.copyOf(columns);
+        stems = List.copyOf(stems);
         trees = List.copyOf(trees);
         problems = List.copyOf(problems);
+    }
+
+    /** The same table with trees whose volumes were summed. */
+    public FelledData summed(String how, List<FelledTree> sums, RowCount account, List<Problem> all) {
+        return new FelledData(file, columns, dbhUnit, heightUnit, volumeUnit, how, stems, sums, account, all);
     }
 
     /** Whether a problem stops the run. */

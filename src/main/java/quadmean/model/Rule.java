@@ -222,11 +222,11 @@ public enum Rule {
             Policy.KEEP),
     FELLED_COLUMN(
             "felled-column",
-            "dbh, height and volume of felled trees each stand in one column of the header, with a unit",
+            "dbh, height and volume of felled trees, or the points of their stems, stand each in one column, with a unit",
             "name column and unit in the option, such as --volume NAME:ft3"),
     FELLED_VALUE(
             "felled-value",
-            "a felled tree has a dbh, a height and a volume, each a plain number that a tree can have",
+            "a felled tree has a dbh, a height, and a volume or points of its stem, each a plain number that a tree can have",
             "look the tree up; --bad-rows drop leaves such rows out and lists them"),
     FELLED_REPEATED(
             "felled-repeated",
@@ -236,6 +236,25 @@ public enum Rule {
             "felled-unlikely",
             "a stem fills between 10 and 100 % of the cylinder of its dbh and height (common practice, no source)",
             "look the tree up; check the three units"),
+    FELLED_POINT(
+            "felled-point",
+            "each point of a stem names its tree and lies above the point of the row before, below the total height",
+            "sort the rows of a tree from the foot up and look the point up; the tip is no point; --bad-rows drop"
+                    + " leaves such trees out and lists them"),
+    FELLED_DIFFERS(
+            "felled-differs",
+            "all rows of a tree agree in dbh and height",
+            "write the same in each row, or give the other tree its own name; --bad-rows drop leaves such trees out"),
+    FELLED_STEM(
+            "felled-stem",
+            "a stem has two points or more, and is summed only if each of its rows can be used",
+            "mend the other row, or measure more points; --bad-rows drop leaves such trees out"),
+    FELLED_BULGE("felled-bulge", "a stem gets thinner upward", "look the point up; it is used as it stands"),
+    FELLED_CUT(
+            "felled-cut",
+            "stump and top diameter cut a piece out of each stem: the stump lies on what was measured, the top diameter is"
+                    + " below the dbh",
+            "choose another --stump or --top; --bad-rows drop leaves such trees out"),
     VOLUME_EQUATION_MISSING(
             "volume-equation-missing",
             "each species has a volume equation",

@@ -33,6 +33,7 @@ final class VolumeFitJson {
         root.put("schemaVersion", SCHEMA_VERSION);
         root.put("file", data.file());
         data.columns().forEach(root.putArray("columns")::add);
+        root.put("volumes", data.volumes().isEmpty() ? "as the table gives them" : data.volumes());
         root.put("units", units.id());
         root.put("dbhUnit", units.diameter().symbol());
         root.put("heightUnit", units.length().symbol());

@@ -3,11 +3,13 @@ package quadmean.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import quadmean.chart.ChartSet;
 import quadmean.chart.Picture;
 import quadmean.model.FelledData;
 import quadmean.model.RowCount;
 import quadmean.units.UnitSystem;
+import quadmean.volume.FelledSections;
 import quadmean.volume.VolumeFit;
 import quadmean.volume.VolumeFitGroup;
 import quadmean.volume.VolumeFits;
@@ -29,15 +31,17 @@ final class VolumeFitPage {
     private final VolumeFits fits;
     private final ChartSet charts;
     private final UnitSystem units;
+    private final Optional<FelledSections> sections;
 
-    private VolumeFitPage(VolumeFits fits, ChartSet charts) {
+    private VolumeFitPage(VolumeFits fits, ChartSet charts, Optional<FelledSections> sections) {
+        this.sections = sections;
         this.fits = fits;
         this.charts = charts;
         this.units = fits.settings().units();
     }
 
-    static Content of(VolumeFits fits, ChartSet charts) {
-        VolumeFitPage page = new VolumeFitPage(fits, charts);
+    static Content of(VolumeFits fits, ChartSet charts, Optional<FelledSections> sections) {
+        VolumeFitPage page = new VolumeFitPage(fits, charts, sections);
         return out -> out.write(page.markup().getBytes(StandardCharsets.UTF_8));
     }
 
@@ -54,6 +58,7 @@ final class VolumeFitPage {
         html.raw("</header>\n");
         fits.groups().forEach(g -> answers(html, g));
         pictures(html);
+        sections.ifPresent(s -> SectionsTable.section(html, s, units));
         fits.groups().forEach(g -> tables(html, g));
         html.section("design", "For a design");
         html.element("p", "Also in volume.toml; paste it into the design of a cruise.");
@@ -111,7 +116,7 @@ final class VolumeFitPage {
         VolumeFitTables tables = new VolumeFitTables(group, units);
         html.section("group-" + (fits.groups().indexOf(group) + 1), VolumeFitWords.name(group) + ": every form");
         html.raw(tables.league()).raw(tables.coefficients()).raw(tables.bias());
-        html.raw(tables.influential()).endSection();
+        html.raw(InfluentialTrees.markup(group, units)).endSection();
     }
 
     private static void rows(Html html, FelledData data) {

@@ -18,6 +18,9 @@ public final class VolumeFitSummary {
         UnitSystem units = fits.settings().units();
         List<String> lines = new ArrayList<>();
         lines.add("Read: " + String.join(", ", fits.data().columns()));
+        if (!fits.data().volumes().isEmpty()) {
+            lines.add("Volumes " + fits.data().volumes());
+        }
         lines.add("Coefficients for D in " + units.diameter().symbol() + ", H in "
                 + units.length().symbol() + ", V in " + units.volume().symbol());
         for (VolumeFitGroup group : fits.groups()) {

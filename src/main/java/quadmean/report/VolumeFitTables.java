@@ -3,10 +3,8 @@ package quadmean.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import quadmean.chart.Wording;
-import quadmean.model.FelledTree;
 import quadmean.report.HtmlTable.Cell;
 import quadmean.stats.LinearFit;
 import quadmean.units.Unit;
@@ -114,50 +112,11 @@ final class VolumeFitTables {
         return table.row(total).markup();
     }
 
-    /** The trees that move the best equation most, or that there are none; empty without an equation. */
-    String influential() {
-        VolumeFit best = group.best().orElse(null);
-        if (best == null) {
-            return "";
-        }
-        String rule = "a Cook's distance above 4/n = " + constant(best.cookLimit()) + " or a leverage above 3p/n = "
-                + constant(best.leverageLimit()) + " (common practice, no source), "
-                + best.form().formula();
-        if (best.influential().isEmpty()) {
-            return new Html().element("p", "No tree has " + rule + ".").toString();
-        }
-        LinearFit regression = Objects.requireNonNull(best.fit());
-        HtmlTable table = HtmlTable.of(
-                "Trees with " + rule,
-                List.of(
-                        Cell.text("Tree"),
-                        Cell.number("Row"),
-                        Cell.number("Dbh (" + units.diameter().label() + ")"),
-                        Cell.number("Height (" + units.length().label() + ")"),
-                        Cell.number("Observed (" + units.volume().label() + ")"),
-                        Cell.number("Fitted (" + units.volume().label() + ")"),
-                        Cell.number("Cook's distance"),
-                        Cell.number("Leverage")));
-        for (int i : best.influential()) {
-            FelledTree tree = best.trees().get(i);
-            table.row(List.of(
-                    Cell.text(tree.id()),
-                    Cell.number(Rounding.count(tree.row())),
-                    Cell.number(significant(Unit.CENTIMETRE.convert(tree.dbhCm(), units.diameter()))),
-                    Cell.number(significant(Unit.METRE.convert(tree.heightM(), units.length()))),
-                    Cell.number(significant(Unit.CUBIC_METRE.convert(tree.volumeM3(), units.volume()))),
-                    Cell.number(significant(Unit.CUBIC_METRE.convert(best.fitted()[i], units.volume()))),
-                    Cell.number(constant(regression.cook(i))),
-                    Cell.number(constant(regression.leverages()[i]))));
-        }
-        return table.markup();
-    }
-
-    private static String significant(double value) {
+    static String significant(double value) {
         return Rounding.significant(value, 3).text(value);
     }
 
-    private static String constant(double value) {
+    static String constant(double value) {
         return Double.isFinite(value) ? Rounding.constant(value) : Rounding.UNKNOWN;
     }
 

@@ -41,7 +41,7 @@ final class VolumeFitToml {
         for (int k = 0; k < form.coefficients().size(); k++) {
             lines.add(form.coefficients().get(k) + " = " + coefficients[k]);
         }
-        if (form == VolumeForm.SCHUMACHER_HALL) {
+        if (form.isLogarithmic()) {
             lines.add("log_base = \"e\"");
             lines.add("residual_sd = " + best.sigma());
         }

@@ -52,7 +52,7 @@ final class VolumeFitWords {
     /** Where an equation comes from, for a design. */
     static String source(FelledData data, VolumeFitGroup group, UnitSystem units) {
         return "fitted to " + Headline.count(group.trees().size(), "felled tree") + " in " + data.file() + ", "
-                + range(group, units);
+                + range(group, units) + (data.volumes().isEmpty() ? "" : "; volumes " + data.volumes());
     }
 
     /** The coefficients by name, in all digits that matter: {@code a = -0.029706963, b = 0.0021019567}. */
@@ -83,7 +83,7 @@ final class VolumeFitWords {
                     case EQUAL -> fit.units().volume().label();
                     case INVERSE_SQUARE -> fit.units().volume().label() + " per unit of D²H";
                 };
-            case SCHUMACHER_HALL -> "of ln V";
+            case SCHUMACHER_HALL, LOG_POLYNOMIAL -> "of ln V";
             case HONER -> "of D²/V";
         };
     }

@@ -50,8 +50,8 @@ public record VolumeFit(
 
     /** R², where it compares with others': for V and ln V with intercept and equal weights; else NaN. */
     public double rSquared() {
-        boolean means = form == VolumeFitForm.SCHUMACHER_HALL
-                || (form == VolumeFitForm.COMBINED_VARIABLE && weights == VolumeFitWeights.EQUAL);
+        boolean means =
+                form.isLogarithmic() || (form == VolumeFitForm.COMBINED_VARIABLE && weights == VolumeFitWeights.EQUAL);
         return means && fit != null && fit.hasFullRank() ? fit.rSquared() : Double.NaN;
     }
 

@@ -3,7 +3,7 @@ package quadmean.volume;
 /** What came of fitting a form. */
 public enum VolumeFitStatus {
     FITTED("fitted"),
-    /** Fewer trees than two more than coefficients. */
+    /** Fewer trees than {@link VolumeFitForm#treesNeeded}. */
     TOO_FEW_TREES("too few trees"),
     /** The trees do not tell the coefficients apart. */
     COLLINEAR("collinear"),

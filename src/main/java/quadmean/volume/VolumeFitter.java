@@ -30,9 +30,9 @@ final class VolumeFitter {
 
     private VolumeFit fit() {
         int p = form.coefficients().size();
-        if (trees.size() < p + 2) {
-            String remark = trees.size() + (trees.size() == 1 ? " tree, " : " trees, ") + (p + 2)
-                    + " needed: two more than coefficients";
+        if (trees.size() < form.treesNeeded()) {
+            String remark = trees.size() + (trees.size() == 1 ? " tree, " : " trees, ") + form.treesNeeded()
+                    + " needed: " + form.treesNeededWhy();
             return new VolumeFit(
                     form, weights, units, trees, VolumeFitStatus.TOO_FEW_TREES, remark, null, unknown(), unknown());
         }

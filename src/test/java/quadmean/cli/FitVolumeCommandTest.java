@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.design.Design;
 import quadmean.model.Standing;
 import quadmean.support.ReferenceFiles;
@@ -68,7 +69,7 @@ class FitVolumeCommandTest {
             assertTrue(run.out().contains(words), words + " in " + run.out());
         }
         assertEquals("", run.err());
-        assertEquals(1 + 4 * 31, written("fit-volume.csv").lines().count());
+        assertEquals(1 + 5 * 31, written("fit-volume.csv").lines().count());
         Run.of("fit-volume", CHERRIES, "--out", folder.resolve("again")).assertCode(0);
         assertEquals(Run.files(out()), Run.files(folder.resolve("again")));
     }
@@ -102,6 +103,8 @@ class FitVolumeCommandTest {
         "combined_variable, metric",
         "schumacher_hall, us",
         "schumacher_hall, metric",
+        "log_polynomial, us",
+        "log_polynomial, metric",
         "honer, us",
         "form_factor, us",
         "form_factor, metric"
@@ -207,6 +210,15 @@ class FitVolumeCommandTest {
     }
 
     @ParameterizedTest
+    @ValueSource(strings = {"", "10,60,x\n", "10,60,\n,60,11\n"})
+    void aTableWithoutATreeThatCanBeUsedIsRefused(String rows) throws IOException {
+        Run run = Run.of(
+                "fit-volume", table("dbh_in,height_ft,volume_ft3\n" + rows), "--bad-rows", "drop", "--out", out());
+        run.assertCode(1);
+        assertTrue(run.err().contains("The table has no tree that can be used: nothing was fitted"), run.err());
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "'', FELLED",
         "none.csv, there is no file none.csv",
@@ -214,6 +226,13 @@ class FitVolumeCommandTest {
         "datasets/black-cherry.csv --form cubic, none of combined_variable",
         "datasets/black-cherry.csv --weight some, none of equal",
         "datasets/black-cherry.csv --bad-rows keep, none of refuse",
+        "datasets/black-cherry.csv --top 4in, need points of stems",
+        "datasets/black-cherry.csv --bark b:in, needs points of stems",
+        "datasets/demo-stems.csv --at at_ft --diameter diameter_in --volume v:m3, exclude each other",
+        "datasets/demo-stems.csv --at at_ft --diameter diameter_in --top 4, --top 4 is no length",
+        "datasets/demo-stems.csv --at at_ft --diameter diameter_in --stump -1ft, --stump -1ft is no length",
+        "datasets/demo-stems.csv --at at_ft --diameter diameter_in --tip cylinder, none of cone",
+        "datasets/demo-stems.csv --at at_ft --diameter diameter_in --rule doyle, none of smalian",
         "datasets/black-cherry.csv --units furlongs, none of metric"
     })
     void wrongUsageIsSaid(String line, String words) {
@@ -241,8 +260,8 @@ class FitVolumeCommandTest {
     }
 
     @Test
-    void threeExamplesAreShown() {
-        assertEquals(3, examples().count());
+    void examplesAreShown() {
+        assertEquals(4, examples().count());
     }
 
     @ParameterizedTest

@@ -30,6 +30,11 @@ class TallyReaderTest {
             Rule.FELLED_VALUE,
             Rule.FELLED_REPEATED,
             Rule.FELLED_UNLIKELY,
+            Rule.FELLED_POINT,
+            Rule.FELLED_DIFFERS,
+            Rule.FELLED_STEM,
+            Rule.FELLED_BULGE,
+            Rule.FELLED_CUT,
             Rule.CELL_UNUSABLE, // TallyWorkbookTest
             Rule.FORMULA_VALUE,
             Rule.CELLS_MERGED,

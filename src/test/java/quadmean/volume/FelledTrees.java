@@ -40,7 +40,8 @@ final class FelledTrees {
 
     static FelledData data(List<FelledTree> trees) {
         RowCount rows = new RowCount(trees.size(), trees.size(), 0, 0);
-        return new FelledData("t.csv", List.of(), Unit.INCH, Unit.FOOT, Unit.CUBIC_FOOT, trees, rows, List.of());
+        return new FelledData(
+                "t.csv", List.of(), Unit.INCH, Unit.FOOT, Unit.CUBIC_FOOT, "", List.of(), trees, rows, List.of());
     }
 
     static VolumeFit fit(VolumeFitForm form, VolumeFitWeights weights, UnitSystem units, List<FelledTree> trees) {

@@ -9,6 +9,7 @@ import static quadmean.support.ReferenceFiles.numbers;
 import static quadmean.volume.VolumeFitForm.COMBINED_VARIABLE;
 import static quadmean.volume.VolumeFitForm.FORM_FACTOR;
 import static quadmean.volume.VolumeFitForm.HONER;
+import static quadmean.volume.VolumeFitForm.LOG_POLYNOMIAL;
 import static quadmean.volume.VolumeFitForm.SCHUMACHER_HALL;
 import static quadmean.volume.VolumeFitWeights.EQUAL;
 import static quadmean.volume.VolumeFitWeights.INVERSE_SQUARE;
@@ -27,6 +28,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.model.FelledTree;
 import quadmean.stats.LinearFit;
 import quadmean.support.ReferenceFiles;
@@ -128,6 +130,7 @@ class VolumeFitTest {
         return Stream.of("blackcherry", "redoak")
                 .flatMap(data -> Stream.of(
                         Arguments.of(data, SCHUMACHER_HALL, EQUAL, "schumacher_hall"),
+                        Arguments.of(data, LOG_POLYNOMIAL, EQUAL, "log_polynomial"),
                         Arguments.of(data, COMBINED_VARIABLE, EQUAL, "combined"),
                         Arguments.of(data, COMBINED_VARIABLE, INVERSE_SQUARE, "combined_weighted"),
                         Arguments.of(data, HONER, EQUAL, "honer"),
@@ -152,6 +155,21 @@ class VolumeFitTest {
             boolean is = cook[i] > 4.0 / cook.length || hat[i] > 3.0 * coefficients(fit).length / cook.length;
             assertEquals(is, influential.contains(i), "tree " + i);
         }
+    }
+
+    /** felled.json: R 4.2.2 lm, script felled.R. */
+    @ParameterizedTest
+    @ValueSource(strings = {"blackcherry", "redoak"})
+    void theSecondDegreeInLogarithmsAgreesWithTheReference(String data) {
+        JsonNode expected = ReferenceFiles.json("felled.json").get(data).get("log_polynomial");
+        VolumeFit fit = us(LOG_POLYNOMIAL, EQUAL, FelledTrees.of(data));
+        Tolerance.R_SCRIPT.check(numbers(expected.get("estimate")), coefficients(fit), "coefficients");
+        double[] se = numbers(expected.get("se"));
+        for (int k = 0; k < se.length; k++) {
+            Tolerance.R_SCRIPT.check(se[k], regression(fit).standardError(k), "standard error " + k);
+        }
+        Tolerance.R_SCRIPT.check(number(expected.get("sigma")), fit.sigma(), "sigma");
+        Tolerance.R_SCRIPT.check(number(expected.get("r2")), fit.rSquared(), "R²");
     }
 
     /** Algebra: with weights 1/(D²H)² the form factor is the mean of the trees' own. */
@@ -206,6 +224,7 @@ class VolumeFitTest {
         double[] b = switch (form) {
             case COMBINED_VARIABLE -> new double[] {0.4, 0.002};
             case SCHUMACHER_HALL -> new double[] {-6, 1.9, 1.05};
+            case LOG_POLYNOMIAL -> new double[] {-4, 1.4, 0.6, 0.02, -0.015, 0.14};
             case HONER -> new double[] {1.2, 330};
             case FORM_FACTOR -> new double[] {0.41};
         };
@@ -227,8 +246,8 @@ class VolumeFitTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"COMBINED_VARIABLE, 3", "SCHUMACHER_HALL, 4", "HONER, 3", "FORM_FACTOR, 2"})
-    void fewerThanTwoMoreTreesThanCoefficientsGiveNoEquation(VolumeFitForm form, int trees) {
+    @CsvSource({"COMBINED_VARIABLE, 3", "SCHUMACHER_HALL, 4", "HONER, 3", "FORM_FACTOR, 2", "LOG_POLYNOMIAL, 29"})
+    void fewerTreesThanNeededGiveNoEquation(VolumeFitForm form, int trees) {
         VolumeFit fit = us(form, EQUAL, CHERRIES.subList(0, trees));
         assertEquals(VolumeFitStatus.TOO_FEW_TREES, fit.status());
         assertTrue(fit.remark().contains((trees + 1) + " needed"), fit.remark());
