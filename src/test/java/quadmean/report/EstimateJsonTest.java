@@ -54,6 +54,8 @@ class EstimateJsonTest {
                         "curves",
                         "equations",
                         "diameterClasses",
+                        "standTable",
+                        "statistics",
                         "running",
                         "notes"),
                 keys(root));
