@@ -60,7 +60,7 @@ public record ChartSet(List<Picture> pictures, String missing) {
         List<Picture> pictures = new ArrayList<>(EstimateChart.pictures(result, colours));
         RunningMeanChart.picture(result).ifPresent(pictures::add);
         HeightChart.picture(result, colours).ifPresent(pictures::add);
-        DiameterChart.picture(result, colours).ifPresent(pictures::add);
+        pictures.addAll(DiameterChart.pictures(result, colours));
         pictures.addAll(LogChart.pictures(result, colours));
         return pictures;
     }

@@ -176,7 +176,7 @@ public final class Cruise {
                 design.confidence(),
                 design.targetErrorPercent(),
                 design.targetAttribute(),
-                design.diameterClassCm(),
+                design.sizes(),
                 design.attributes(),
                 products(design),
                 missing,

@@ -49,6 +49,7 @@ final class Woods {
         return new Stem(
                 tree.species(),
                 tree.dbhCm(),
+                heighted.heightM(),
                 wood(heighted, counts),
                 tree.detail().count(),
                 counts);

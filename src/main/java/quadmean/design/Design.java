@@ -13,6 +13,7 @@ import quadmean.model.PlotDesign;
 import quadmean.model.Policy;
 import quadmean.model.Rule;
 import quadmean.model.SelectionMethod;
+import quadmean.model.SizeRules;
 import quadmean.model.Stratum;
 import quadmean.model.VolumeSpec;
 import quadmean.units.Attribute;
@@ -42,7 +43,7 @@ import quadmean.units.UnitSystem;
  * @param volumes volume equations by species code, group, or {@code *}
  * @param policies policy of each rule
  * @param plan how to plan
- * @param diameterClassCm width of diameter classes (cm)
+ * @param sizes how trees are sorted by size
  * @param notes who cruised where
  * @param counting which trees count in what
  * @param exceptions plots that are not like the others
@@ -72,7 +73,7 @@ public record Design(
         Map<String, VolumeSpec> volumes,
         Map<Rule, Policy> policies,
         PlanSettings plan,
-        double diameterClassCm,
+        SizeRules sizes,
         CruiseNotes notes,
         Counting counting,
         PlotExceptions exceptions,
@@ -103,6 +104,11 @@ public record Design(
         public HeightEntry(double breastHeight, int minHeights, double offCurve, ReadingSettings readings) {
             this(breastHeight, minHeights, offCurve, readings, CurveSettings.USUAL);
         }
+    }
+
+    /** Width of diameter classes (cm). */
+    public double diameterClassCm() {
+        return sizes.classCm();
     }
 
     /** The policy of a rule. */

@@ -125,10 +125,7 @@ public final class DesignReader {
                 volumes,
                 PolicyParser.parse(root),
                 PlotParser.plan(root),
-                units.diameter()
-                        .convert(
-                                output.number("diameter_class", Range.CLASS_WIDTH, units == UnitSystem.METRIC ? 5 : 2),
-                                UnitSystem.METRIC.diameter()),
+                FieldParser.sizes(output, units),
                 FieldParser.notes(cruise),
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file),

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quadmean.model.Rule;
+import quadmean.model.SizeRules;
+import quadmean.model.TopHeight;
 import quadmean.model.TreeStatus;
 import quadmean.units.Attribute;
 import quadmean.units.Unit;
@@ -42,6 +44,18 @@ final class FieldParser {
         Section table = cruise.table("status_codes");
         table.keys().forEach(code -> table.choice(code, STATUSES).ifPresent(s -> codes.put(code, s)));
         return new Counting(statuses, units.diameter().convert(smallest, Unit.CENTIMETRE), codes);
+    }
+
+    static SizeRules sizes(Section output, UnitSystem units) {
+        boolean metric = units == UnitSystem.METRIC;
+        double width = output.number("diameter_class", Range.CLASS_WIDTH, metric ? 5 : 2);
+        TopHeight top = output.choice("top_height", Options.of(TopHeight.values(), TopHeight::id))
+                .orElse(metric ? TopHeight.HUNDRED_PER_HECTARE : TopHeight.FORTY_PER_ACRE);
+        double smallest = output.number("smallest_dbh", Range.NOT_NEGATIVE, 0);
+        return new SizeRules(
+                units.diameter().convert(width, Unit.CENTIMETRE),
+                top,
+                units.diameter().convert(smallest, Unit.CENTIMETRE));
     }
 
     private static Set<TreeStatus> statuses(Section output, String key) {

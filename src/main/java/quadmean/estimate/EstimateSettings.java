@@ -6,6 +6,7 @@ import quadmean.model.DegreesRule;
 import quadmean.model.EstimateRules;
 import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
+import quadmean.model.SizeRules;
 import quadmean.units.Attribute;
 
 /**
@@ -17,7 +18,7 @@ import quadmean.units.Attribute;
  * @param confidence confidence level, in (0, 1)
  * @param targetErrorPercent allowed sampling error (percent)
  * @param target attribute that the target applies to
- * @param diameterClassCm width of diameter classes (cm)
+ * @param sizes how trees are sorted by size
  * @param attributes what to estimate besides the quadratic mean diameter, in the order of the rows
  * @param products codes of the products that logs are cut for
  * @param missing for attributes that are not known, why
@@ -30,7 +31,7 @@ public record EstimateSettings(
         double confidence,
         double targetErrorPercent,
         Attribute target,
-        double diameterClassCm,
+        SizeRules sizes,
         List<Attribute> attributes,
         List<String> products,
         Map<Attribute, String> missing,
@@ -58,7 +59,7 @@ public record EstimateSettings(
                 confidence,
                 targetErrorPercent,
                 target,
-                diameterClassCm,
+                SizeRules.ofWidth(diameterClassCm),
                 List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME),
                 List.of(),
                 volumeMissing.isEmpty() ? Map.of() : Map.of(Attribute.VOLUME, volumeMissing),

@@ -49,6 +49,15 @@ final class RowMaker {
         rows.add(row(species, part, attribute, Basis.TOTAL, mean.times(sample.areaHa())));
     }
 
+    /** The rows of the trees of one diameter class. */
+    List<EstimateRow> rows(String species, Attribute attribute, DiameterClass size) {
+        MeanEstimate mean = sample.mean(
+                PlotValue.of(settings.plot(), attribute, stem -> isOf(stem, species) && size.holds(stem.dbhCm())));
+        return List.of(
+                row(species, Part.ALL, attribute, Basis.PER_AREA, mean),
+                row(species, Part.ALL, attribute, Basis.TOTAL, mean.times(sample.areaHa())));
+    }
+
     private static boolean isOf(Stem stem, String species) {
         return species.equals(EstimateRow.ALL) || stem.species().equals(species);
     }
@@ -62,15 +71,15 @@ final class RowMaker {
         MeanEstimate ratio = sample.ratio(value(Attribute.BASAL_AREA, species), value(Attribute.TREES, species));
         double qmd = BasalArea.quadraticMeanDiameter(ratio.mean(), 1);
         double half = qmd / (2 * ratio.mean());
-        if (isOnFewPlots(species) && ratio.n() > FEW_PLOTS) {
+        if (isOnFewPlots(sample.plotsWith(value(Attribute.TREES, species)), ratio.n())) {
             return new MeanEstimate(ratio.n(), 0, qmd, Double.NaN, Double.NaN);
         }
         return new MeanEstimate(ratio.n(), ratio.df(), qmd, half * ratio.se(), half * ratio.sd());
     }
 
     /** Trees of one or two plots show next to nothing of how diameters vary, and a ratio's error comes out far too small. */
-    private boolean isOnFewPlots(String species) {
-        return sample.plotsWith(value(Attribute.TREES, species)) < FEW_PLOTS;
+    static boolean isOnFewPlots(long plotsWithTrees, int plots) {
+        return plotsWithTrees < FEW_PLOTS && plots > FEW_PLOTS;
     }
 
     private EstimateRow row(String species, Part part, Attribute attribute, Basis basis, MeanEstimate e) {
@@ -98,12 +107,17 @@ final class RowMaker {
             return why.isEmpty() ? "no trees tallied here" : why;
         }
         if (!e.hasError()) {
-            List<String> single = sample.strataWithOnePlot();
-            return single.isEmpty()
-                    ? "no standard error: trees on fewer than " + FEW_PLOTS + " plots"
-                    : "no standard error: one plot in " + String.join(", ", single);
+            return noError(sample);
         }
         return e.mean() == 0 ? nothing(attribute) : "";
+    }
+
+    /** Why there is no standard error. */
+    static String noError(Sample sample) {
+        List<String> single = sample.strataWithOnePlot();
+        return single.isEmpty()
+                ? "no standard error: trees on fewer than " + FEW_PLOTS + " plots"
+                : "no standard error: one plot in " + String.join(", ", single);
     }
 
     private static String nothing(Attribute attribute) {

@@ -12,7 +12,7 @@ import quadmean.units.Basis;
  * @param confidence confidence level of all limits, in (0, 1)
  * @param rows estimates by stratum, species, attribute and basis
  * @param running the target attribute as plots came in
- * @param diameters trees by diameter class and species
+ * @param structure the stand by diameter class, and what describes it as a whole
  * @param needed target and plots needed, the target attribute first
  * @param notes what a reader should know about the estimation, in sentences
  */
@@ -20,13 +20,12 @@ public record StandEstimate(
         double confidence,
         List<EstimateRow> rows,
         List<RunningMean> running,
-        List<DiameterClass> diameters,
+        StandStructure structure,
         List<PlotsNeeded> needed,
         List<String> notes) {
     public StandEstimate {
         rows = List.copyOf(rows);
         running = List.copyOf(running);
-        diameters = List.copyOf(diameters);
         needed = List.copyOf(needed);
         notes = List.copyOf(notes);
     }
@@ -35,7 +34,7 @@ public record StandEstimate(
     public StandEstimate withNotes(List<String> further) {
         List<String> all = new ArrayList<>(notes);
         all.addAll(further);
-        return new StandEstimate(confidence, rows, running, diameters, needed, all);
+        return new StandEstimate(confidence, rows, running, structure, needed, all);
     }
 
     /** The rows of whole trees, or of all logs together. */

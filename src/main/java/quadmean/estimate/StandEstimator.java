@@ -44,7 +44,7 @@ public final class StandEstimator {
                 settings.confidence(),
                 rows,
                 RunningEstimate.of(strata, plots, settings),
-                DiameterTable.of(estimator.whole, plots, settings),
+                StructureMaker.structure(strata, plots, settings),
                 estimator.needed(rows),
                 estimator.notes());
     }

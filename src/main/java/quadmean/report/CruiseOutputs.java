@@ -25,6 +25,9 @@ public final class CruiseOutputs {
         }
         files.put("curves.csv", CurvesCsv.of(result.curves(), result.design().units()));
         files.put("diameters.csv", DiametersCsv.of(result));
+        files.put("stand-table.csv", StandTableCsv.stand(result));
+        files.put("stock-table.csv", StandTableCsv.stock(result));
+        files.put("statistics.csv", StatisticsCsv.of(result));
         files.put("remeasure.html", RemeasurePage.of(result));
         files.put("remeasure.csv", RemeasureTable.csv(result));
         files.put("problems.csv", ProblemsCsv.of(result.tally().problems()));

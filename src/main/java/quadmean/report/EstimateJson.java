@@ -58,7 +58,9 @@ public final class EstimateJson {
         root.set("curves", JsonCurves.of(result.curves()));
         root.set("equations", JsonEquations.of(result));
         root.set("wood", JsonWood.of(result));
-        root.set("diameterClasses", JsonSeries.diameters(result));
+        root.set("diameterClasses", JsonStructure.diameters(result));
+        root.set("standTable", JsonStructure.classes(result));
+        root.set("statistics", JsonStructure.statistics(result));
         root.set("running", JsonSeries.running(result));
         ArrayNode notes = root.putArray("notes");
         result.estimate().notes().forEach(notes::add);

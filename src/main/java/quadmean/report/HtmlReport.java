@@ -24,8 +24,10 @@ final class HtmlReport {
         Html html = begin("Cruise report: " + result.design().name());
         html.raw(Headline.markup(result)).raw(contents(result));
         html.raw(EstimateTables.markup(result))
+                .raw(StatisticSection.markup(result))
+                .raw(ClassTables.markup(result))
                 .raw(WoodSection.markup(result))
-                .raw(ChartSection.markup(result, charts));
+                .raw(ChartSection.markup(charts));
         html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
         html.raw(ProblemSection.markup(result))
                 .raw(RemeasureSection.markup(result))
@@ -58,6 +60,12 @@ final class HtmlReport {
         link(html, "species", "Species");
         if (result.design().strata().size() > 1) {
             link(html, "strata", "Strata");
+        }
+        if (!result.estimate().structure().statistics().isEmpty()) {
+            link(html, "statistics", "Stand statistics");
+        }
+        if (!result.estimate().structure().classes().isEmpty()) {
+            link(html, "tables", "Stand and stock tables");
         }
         if (WoodSection.hasLogs(result)) {
             link(html, "products", "Logs and products");

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
-import quadmean.estimate.DiameterClass;
 import quadmean.estimate.RunningMean;
 import quadmean.units.Attribute;
 import quadmean.units.Unit;
@@ -14,21 +13,6 @@ import quadmean.units.UnitSystem;
 /** The part of {@code estimate.json} behind the charts. */
 final class JsonSeries {
     private JsonSeries() {}
-
-    static ArrayNode diameters(CruiseResult result) {
-        ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        for (DiameterClass c : result.estimate().diameters()) {
-            ObjectNode node = list.addObject();
-            node.put("lowerCm", c.lowerCm());
-            node.put("upperCm", c.upperCm());
-            node.put("lowerIn", Unit.CENTIMETRE.convert(c.lowerCm(), Unit.INCH));
-            node.put("upperIn", Unit.CENTIMETRE.convert(c.upperCm(), Unit.INCH));
-            node.put("species", c.species());
-            JsonNumbers.put(node, "treesPerHa", c.treesPerHa());
-            JsonNumbers.put(node, "treesPerAc", Unit.TREES_PER_HECTARE.convert(c.treesPerHa(), Unit.TREES_PER_ACRE));
-        }
-        return list;
-    }
 
     /** The target attribute as plots came in, in both unit systems. */
     static ArrayNode running(CruiseResult result) {

@@ -31,5 +31,9 @@ public enum Quantity {
     /** Money on a unit of ground, base unit money per hectare. */
     MONEY_PER_AREA,
     /** Weight of each unit of volume, base unit kg/m³. */
-    DENSITY
+    DENSITY,
+    /** Basal area on a unit of ground over the square root of a diameter, base unit m²/ha for √cm. */
+    RELATIVE_DENSITY,
+    /** A pure number. */
+    NUMBER
 }

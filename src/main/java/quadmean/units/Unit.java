@@ -60,7 +60,13 @@ public enum Unit {
     DOLLARS_PER_ACRE("$/ac", Quantity.MONEY_PER_AREA, 1 / 0.40468564224),
 
     KILOGRAMS_PER_CUBIC_METRE("kg/m3", Quantity.DENSITY, 1),
-    POUNDS_PER_CUBIC_FOOT("lb/ft3", Quantity.DENSITY, 0.45359237 / 0.028316846592);
+    POUNDS_PER_CUBIC_FOOT("lb/ft3", Quantity.DENSITY, 0.45359237 / 0.028316846592),
+
+    METRIC_RELATIVE_DENSITY("m2/ha/cm^0.5", Quantity.RELATIVE_DENSITY, 1),
+    US_RELATIVE_DENSITY("ft2/ac/in^0.5", Quantity.RELATIVE_DENSITY, 1 / (4.356 * Math.sqrt(2.54))),
+
+    /** A pure number has no symbol. */
+    ONE("", Quantity.NUMBER, 1);
 
     private final String symbol;
     private final Quantity quantity;
@@ -77,9 +83,9 @@ public enum Unit {
         return symbol;
     }
 
-    /** The symbol as people read it, with raised digits. */
+    /** The symbol as people read it, with raised digits and roots. */
     public String label() {
-        return symbol.replace('2', '²').replace('3', '³');
+        return symbol.replaceAll("(\\w+)\\^0\\.5", "√$1").replace('2', '²').replace('3', '³');
     }
 
     /** What this unit measures. */

@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 import quadmean.cruise.CruiseResult;
-import quadmean.estimate.DiameterClass;
+import quadmean.estimate.ClassRow;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.Part;
 import quadmean.estimate.RunningMean;
@@ -154,16 +154,21 @@ class ChartSetTest {
     @Test
     void legendOfManySpeciesStandsBesideTheChart() throws Exception {
         CruiseResult r = SampleCruise.us();
-        List<DiameterClass> classes = new ArrayList<>();
+        List<ClassRow> classes = new ArrayList<>();
         List<EstimateRow> rows = new ArrayList<>();
         for (int i = 0; i < 20; i++) {
             String code = "a species with a long code " + (i < 10 ? "0" : "") + i;
-            classes.add(new DiameterClass(10, 15, code, 10 + i));
+            classes.add(SampleCruise.trees(10, 15, code, 10 + i));
             rows.add(new EstimateRow(
                     "*", code, Part.ALL, Attribute.VOLUME, Basis.PER_AREA, 9, 8, 10, 2, 60, 5.4, 14.6, 46, ""));
         }
-        StandEstimate estimate =
-                new StandEstimate(0.95, rows, List.of(), classes, r.estimate().needed(), List.of());
+        StandEstimate estimate = new StandEstimate(
+                0.95,
+                rows,
+                List.of(),
+                SampleCruise.structure(classes),
+                r.estimate().needed(),
+                List.of());
         List<Picture> pictures = ChartSet.of(SampleCruise.result(
                         r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate, List.of()))
                 .pictures();
@@ -217,7 +222,7 @@ class ChartSetTest {
                     0.95,
                     List.of(zero),
                     List.of(new RunningMean(1, "1", mean, Double.NaN, Double.NaN)),
-                    List.of(new DiameterClass(10, 15, "PSME", mean)),
+                    SampleCruise.structure(List.of(SampleCruise.trees(10, 15, "PSME", mean))),
                     r.estimate().needed(),
                     List.of());
             List<HeightedTree> one = r.trees().subList(0, 1);
@@ -233,12 +238,17 @@ class ChartSetTest {
     @Test
     void manyClassesAreDrawn() {
         CruiseResult r = SampleCruise.us();
-        List<DiameterClass> classes = new ArrayList<>();
+        List<ClassRow> classes = new ArrayList<>();
         for (int i = 0; i < 60; i++) {
-            classes.add(new DiameterClass(i, i + 1, "PSME", 1 + i));
+            classes.add(SampleCruise.trees(i, i + 1, "PSME", 1 + i));
         }
         StandEstimate estimate = new StandEstimate(
-                0.95, List.of(), List.of(), classes, r.estimate().needed(), List.of());
+                0.95,
+                List.of(),
+                List.of(),
+                SampleCruise.structure(classes),
+                r.estimate().needed(),
+                List.of());
         assertEquals(
                 List.of("heights", "diameters"),
                 ChartSet.of(SampleCruise.result(

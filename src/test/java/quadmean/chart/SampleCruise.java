@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import quadmean.cruise.CruiseResult;
@@ -19,12 +20,17 @@ import quadmean.design.ReadingSettings;
 import quadmean.design.SpeciesEntry;
 import quadmean.design.StratumEntry;
 import quadmean.design.WoodSettings;
+import quadmean.estimate.ClassRow;
 import quadmean.estimate.DiameterClass;
+import quadmean.estimate.DiameterFit;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.Part;
 import quadmean.estimate.PlotsNeeded;
 import quadmean.estimate.RunningMean;
 import quadmean.estimate.StandEstimate;
+import quadmean.estimate.StandStatistic;
+import quadmean.estimate.StandStructure;
+import quadmean.estimate.Statistic;
 import quadmean.height.CurveTable;
 import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
@@ -40,12 +46,14 @@ import quadmean.model.Problem;
 import quadmean.model.RowCount;
 import quadmean.model.Rule;
 import quadmean.model.SelectionMethod;
+import quadmean.model.SizeRules;
 import quadmean.model.Standing;
 import quadmean.model.Stratum;
 import quadmean.model.Tally;
 import quadmean.model.Tree;
 import quadmean.model.VolumeForm;
 import quadmean.model.VolumeSpec;
+import quadmean.stats.Weibull;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 import quadmean.units.Unit;
@@ -136,7 +144,7 @@ public final class SampleCruise {
                 d.volumes(),
                 Map.of(Rule.HEIGHT_OFF_CURVE, Policy.KEEP),
                 d.plan(),
-                d.diameterClassCm(),
+                d.sizes(),
                 d.notes(),
                 d.counting(),
                 d.exceptions(),
@@ -181,7 +189,7 @@ public final class SampleCruise {
                 0.95,
                 List.of(row),
                 List.of(),
-                List.of(),
+                StandStructure.NONE,
                 List.of(new PlotsNeeded(Attribute.VOLUME, nan, 2, OptionalInt.empty(), PlotsNeeded.Verdict.UNKNOWN)),
                 List.of());
         Tally tally = new Tally(
@@ -214,7 +222,7 @@ public final class SampleCruise {
                 equations(),
                 Map.of(),
                 new PlanSettings(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
-                5.08,
+                SizeRules.ofWidth(5.08),
                 CruiseNotes.NONE,
                 Counting.STANDARD,
                 PlotExceptions.NONE,
@@ -316,7 +324,7 @@ public final class SampleCruise {
                 0.95,
                 rows,
                 running(),
-                diameters(),
+                structure(),
                 List.of(
                         new PlotsNeeded(Attribute.VOLUME, 18.05, 12, OptionalInt.of(38), PlotsNeeded.Verdict.MISSED),
                         new PlotsNeeded(Attribute.TREES, 15.8, 12, OptionalInt.of(29), PlotsNeeded.Verdict.MISSED)),
@@ -355,15 +363,63 @@ public final class SampleCruise {
         return running;
     }
 
-    private static List<DiameterClass> diameters() {
-        List<DiameterClass> classes = new ArrayList<>();
+    /** Trees by class and species, and of all species; statistics with an error and without. */
+    private static StandStructure structure() {
+        List<ClassRow> classes = new ArrayList<>();
         for (int i = 3; i < 16; i++) {
-            if (i != 12) {
-                classes.add(new DiameterClass(5.08 * i, 5.08 * (i + 1), "PSME", 60.0 / (i - 2)));
-                classes.add(new DiameterClass(5.08 * i, 5.08 * (i + 1), "ABGR", i < 9 ? 12 - i : 0));
-                classes.add(new DiameterClass(5.08 * i, 5.08 * (i + 1), NASTY, i % 4));
-            }
+            double firs = i == 12 ? 0 : 60.0 / (i - 2);
+            double grand = i < 9 ? 12 - i : 0;
+            double nasty = i == 12 ? 0 : i % 4;
+            classes.add(trees(5.08 * i, 5.08 * (i + 1), "*", firs + grand + nasty));
+            classes.add(trees(5.08 * i, 5.08 * (i + 1), "PSME", firs));
+            classes.add(trees(5.08 * i, 5.08 * (i + 1), "ABGR", grand));
+            classes.add(trees(5.08 * i, 5.08 * (i + 1), NASTY, nasty));
         }
-        return classes;
+        double nan = Double.NaN;
+        return new StandStructure(
+                classes,
+                List.of(
+                        new StandStatistic(
+                                "*", Statistic.LOREY_HEIGHT, 12, 10, 21.4, 0.6, 20.06, 22.74, 6.2, "Σwgh/Σwg", ""),
+                        new StandStatistic(
+                                "*",
+                                Statistic.RELATIVE_DENSITY,
+                                12,
+                                10,
+                                2.124233,
+                                nan,
+                                nan,
+                                nan,
+                                nan,
+                                "G/√QMD",
+                                "no error <here>")),
+                Optional.of(new DiameterFit(new Weibull(0, 35, 2.4), 10, 250)));
+    }
+
+    /** Trees per hectare of one class with a standard error of a quarter of them. */
+    static ClassRow trees(double lowerCm, double upperCm, String species, double treesPerHa) {
+        double se = treesPerHa / 4;
+        return new ClassRow(
+                new DiameterClass(lowerCm, upperCm),
+                new EstimateRow(
+                        "*",
+                        species,
+                        Part.ALL,
+                        Attribute.TREES,
+                        Basis.PER_AREA,
+                        12,
+                        10,
+                        treesPerHa,
+                        se,
+                        86.6,
+                        treesPerHa - 2.228 * se,
+                        treesPerHa + 2.228 * se,
+                        55.7,
+                        ""));
+    }
+
+    /** Nothing but classes. */
+    static StandStructure structure(List<ClassRow> classes) {
+        return new StandStructure(classes, List.of(), Optional.empty());
     }
 }

@@ -24,6 +24,9 @@ class ShippedDesignsTest {
             "trees.csv",
             "curves.csv",
             "diameters.csv",
+            "stand-table.csv",
+            "stock-table.csv",
+            "statistics.csv",
             "remeasure.html",
             "remeasure.csv",
             "problems.csv");

@@ -151,7 +151,7 @@ class StandEstimatorTest {
         EstimateRow qmd = row(e, "*", "*", Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO);
         assertTrue(Double.isNaN(qmd.mean()));
         assertEquals("no trees tallied here", qmd.reason());
-        assertTrue(e.diameters().isEmpty());
+        assertTrue(e.structure().classes().isEmpty());
     }
 
     @Test
@@ -213,16 +213,6 @@ class StandEstimatorTest {
         assertEquals(1203, running.get(running.size() - 1).plots());
     }
 
-    @Test
-    void diameterClassesAddUpToTheTreesAndKeepTheirLimits() {
-        StandEstimate e = estimate(Stands.random(14));
-        double sum =
-                e.diameters().stream().mapToDouble(DiameterClass::treesPerHa).sum();
-        Tolerance.ROUNDING.check(
-                row(e, "*", "*", Attribute.TREES, Basis.PER_AREA).mean(), sum, "trees per ha");
-        assertTrue(e.diameters().stream().allMatch(c -> c.upperCm() - c.lowerCm() > 4.999));
-    }
-
     /** A tree on a class limit goes to the class that starts there (common practice, no source), in inches as well. */
     @Test
     void aTreeOnALimitGoesUp() {
@@ -230,7 +220,7 @@ class StandEstimatorTest {
                 POINTS.plot(), POINTS.finitePopulation(), POINTS.degreesRule(), 0.95, 10, Attribute.TREES, 5.08, "");
         for (int inch = 2; inch <= 60; inch += 2) {
             StandEstimate e = StandEstimator.estimate(ONE, List.of(Stands.plot("1", "stand", inch * 2.54)), inches);
-            assertEquals(inch, Math.round(e.diameters().get(0).lowerCm() / 2.54), inch + " in");
+            assertEquals(inch, Math.round(e.structure().sizes().get(0).lowerCm() / 2.54), inch + " in");
         }
     }
 

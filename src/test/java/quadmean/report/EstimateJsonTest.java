@@ -55,6 +55,8 @@ class EstimateJsonTest {
                         "equations",
                         "wood",
                         "diameterClasses",
+                        "standTable",
+                        "statistics",
                         "running",
                         "notes"),
                 keys(root));
