@@ -99,9 +99,12 @@ final class RowMaker {
         }
         if (!e.hasError()) {
             List<String> single = sample.strataWithOnePlot();
-            return single.isEmpty()
+            if (!single.isEmpty()) {
+                return "no standard error: one plot in " + String.join(", ", single);
+            }
+            return attribute == Attribute.QUADRATIC_MEAN_DIAMETER
                     ? "no standard error: trees on fewer than " + FEW_PLOTS + " plots"
-                    : "no standard error: one plot in " + String.join(", ", single);
+                    : sample.whyNoError();
         }
         return e.mean() == 0 ? nothing(attribute) : "";
     }
