@@ -24,4 +24,14 @@ h1 <- substr(a$stratum,2,2); h2 <- substr(b$stratum,2,2); n1 <- table(h1); n2 <-
 m <- tapply(b$ba_m2,h2,mean); v <- tapply(b$ba_m2,h2,var); y <- sum(w*m); f <- v*(1/n2-1/n1)
 S2 <- (sum((n1-1)*v) + sum(n1*((m-y)^2-(1-w)*f)))/31
 out$double_stratified <- list(classes=as.list(n1), mean=as.numeric(y), se=sqrt(as.numeric(sum(w^2*f)+S2*(1/32-1/64))), df=10)
+# ratio of basal area to stems under designs of longleaf-estimates.json and under list sampling: svyratio
+L <- fromJSON("longleaf-estimates.json"); rt <- function(d) { r <- svyratio(~ba_m2,~stems,d); list(ratio=as.numeric(coef(r)),se=as.numeric(SE(r))) }
+d <- q[q$cluster %in% L$cluster_one_stage$clusters,]; d$M <- 16
+out$ratio_cluster <- rt(svydesign(~cluster,fpc=~M,data=d))
+d <- q[L$two_stage$ids,]; d$M1 <- 16; d$M2 <- 4
+out$ratio_two_stage <- rt(svydesign(~cluster+id,fpc=~M1+M2,data=d))
+d <- q[L$post_stratified$ids,]; d$N <- 64
+out$ratio_post_stratified <- rt(postStratify(svydesign(~1,fpc=~N,data=d),~stratum,data.frame(stratum=c("SW","SE","NW","NE"),Freq=16)))
+d <- q[out$hansen_hurwitz$ids,]; d$w <- X/(16*d$stems)
+out$ratio_hansen_hurwitz <- rt(svydesign(~1,weights=~w,data=d))
 write_json(out,"unequal.json",auto_unbox=TRUE,digits=13,pretty=TRUE)

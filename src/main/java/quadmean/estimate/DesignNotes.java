@@ -2,6 +2,7 @@ package quadmean.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import quadmean.model.Estimator;
 import quadmean.model.EstimatorRules;
 import quadmean.model.VarianceForm;
 
@@ -23,18 +24,25 @@ final class DesignNotes {
                         + " with few plots it is not small.");
             case REGRESSION, DOUBLE_REGRESSION ->
                 notes.add("An estimate by a regression is biased where the line is not straight, by an amount that"
-                        + " shrinks as one over the number of plots.");
+                        + " shrinks as one over the number of plots. A diameter class or species that is rare may come"
+                        + " out below zero; such diameter classes are not shown, so that classes may not add up.");
             case CLUSTER, TWO_STAGE ->
                 notes.add("The units are clusters of plots: n and the degrees of freedom count clusters.");
             default -> {}
         }
         if (rules.estimator().isDouble() || rules.estimator().isClustered()) {
-            notes.add("How many more plots the target takes is not worked out for this design: its error goes by two"
-                    + " numbers, "
-                    + (rules.estimator().isDouble() ? "plots listed and plots visited" : "clusters and plots in them")
-                    + ".");
+            notes.add(moreOf(
+                    rules.estimator().isDouble()
+                            ? "goes by plots listed and plots visited"
+                            : "goes by clusters and plots in them"));
+        } else if (rules.estimator() == Estimator.HORVITZ_THOMPSON) {
+            notes.add(moreOf("goes by the chances of all plots"));
         }
         return notes;
+    }
+
+    private static String moreOf(String error) {
+        return "How many more plots the target takes is not worked out for this design: its error " + error + ".";
     }
 
     static String whyNoError(EstimatorRules rules) {
