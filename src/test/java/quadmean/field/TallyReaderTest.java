@@ -30,6 +30,8 @@ class TallyReaderTest {
             Rule.FELLED_VALUE,
             Rule.FELLED_REPEATED,
             Rule.FELLED_UNLIKELY,
+            Rule.PLOT_FACT_UNUSABLE, // PlotFactsTest
+            Rule.STRATUM_ONE_PLOT,
             Rule.CELL_UNUSABLE, // TallyWorkbookTest
             Rule.FORMULA_VALUE,
             Rule.CELLS_MERGED,
