@@ -62,6 +62,7 @@ public final class Cruise {
         Woods woods = new Woods(design, books, curves);
         List<HeightedTree> heighted = new ArrayList<>();
         List<SampledPlot> plots = new ArrayList<>();
+        Map<String, PlotFacts> facts = tally.facts();
         tally.plots().forEach(plot -> {
             List<HeightedTree> filled =
                     plot.trees().stream().map(t -> fill(design, curves, t)).toList();
@@ -71,10 +72,10 @@ public final class Cruise {
                     plot.stratum(),
                     filled.stream().map(woods::stem).toList(),
                     design.exceptions().inside(plot.id()),
-                    PlotFacts.NONE));
+                    facts.getOrDefault(plot.id(), PlotFacts.NONE)));
         });
-        StandEstimate estimate =
-                StandEstimator.estimate(design.stratumList(), plots, settings(design, woods.missing()));
+        StandEstimate estimate = StandEstimator.estimate(
+                design.stratumList(), plots, settings(design, woods.missing()).withListed(tally.listed()));
         estimate = estimate.withNotes(woods.notes()).withNotes(plotNotes(design));
         List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, books.volumes(), estimate);
         return new CruiseRun(

@@ -37,6 +37,6 @@ final class Equations {
                 Policy.REFUSE,
                 "species " + species + " (first on line " + first.row() + " of " + first.file()
                         + ") has no volume equation")));
-        return new Tally(tally.plots(), tally.rows(), problems);
+        return new Tally(tally.plots(), tally.rows(), problems, tally.listed());
     }
 }

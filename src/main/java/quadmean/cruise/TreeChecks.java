@@ -47,7 +47,8 @@ final class TreeChecks {
                                 .map(t -> checks.heights.containsKey(t) ? t.withoutHeight() : t)
                                 .toList()))
                 .toList();
-        return Tally.of(plots, tally.rows().used() - out, tally.rows().dropped() + out, problems);
+        return Tally.of(plots, tally.rows().used() - out, tally.rows().dropped() + out, problems)
+                .withListed(tally.listed());
     }
 
     /** The trees as the height curve sees them: the height of a broken tree says nothing about whole ones. */

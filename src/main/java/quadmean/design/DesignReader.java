@@ -131,9 +131,10 @@ public final class DesignReader {
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),
                 wood,
-                EstimateParser.parse(root));
+                EstimateParser.parse(root, strata, units));
         checkFieldRules(root, design);
         checkTiles(selection, design);
+        EstimatorChecks.check(root, selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
     }

@@ -78,6 +78,12 @@ enum Range {
             return v >= 2 && v <= 1000;
         }
     },
+    TWO_OR_MORE_WHOLE("a whole number of 2 or more, up to 1e9") {
+        @Override
+        boolean holds(double v) {
+            return v >= 2 && v <= 1e9 && v == Math.rint(v);
+        }
+    },
     /** Lengths in hundredths, of which sums meet exactly. */
     HUNDREDTHS("a length above 0 and under 1000, in whole hundredths such as 16.5 or 5.05") {
         @Override

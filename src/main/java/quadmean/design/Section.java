@@ -265,6 +265,10 @@ final class Section {
         return has(key) && table.get(List.of(key)) instanceof String;
     }
 
+    boolean isTable(String key) {
+        return has(key) && table.get(List.of(key)) instanceof TomlTable;
+    }
+
     /** Reports keys that nobody asked for, with the nearest known one. */
     void close() {
         for (String key : table.keySet()) {

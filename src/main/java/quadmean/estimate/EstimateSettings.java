@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import quadmean.model.DegreesRule;
 import quadmean.model.EstimateRules;
+import quadmean.model.EstimatorRules;
 import quadmean.model.FinitePopulation;
+import quadmean.model.ListedPlot;
 import quadmean.model.PlotDesign;
 import quadmean.model.SizeRules;
 import quadmean.units.Attribute;
@@ -23,6 +25,7 @@ import quadmean.units.Attribute;
  * @param products codes of the products that logs are cut for
  * @param missing for attributes that are not known, why
  * @param rules what the design says of how to estimate
+ * @param listed the plots of the plan, visited or not, which are the first phase of double sampling
  */
 public record EstimateSettings(
         PlotDesign plot,
@@ -35,11 +38,67 @@ public record EstimateSettings(
         List<Attribute> attributes,
         List<String> products,
         Map<Attribute, String> missing,
-        EstimateRules rules) {
+        EstimateRules rules,
+        List<ListedPlot> listed) {
     public EstimateSettings {
+        listed = List.copyOf(listed);
         attributes = List.copyOf(attributes);
         products = List.copyOf(products);
         missing = Map.copyOf(missing);
+    }
+
+    /** Settings without a list of planned plots. */
+    public EstimateSettings(
+            PlotDesign plot,
+            FinitePopulation finitePopulation,
+            DegreesRule degreesRule,
+            double confidence,
+            double targetErrorPercent,
+            Attribute target,
+            SizeRules sizes,
+            List<Attribute> attributes,
+            List<String> products,
+            Map<Attribute, String> missing,
+            EstimateRules rules) {
+        this(
+                plot,
+                finitePopulation,
+                degreesRule,
+                confidence,
+                targetErrorPercent,
+                target,
+                sizes,
+                attributes,
+                products,
+                missing,
+                rules,
+                List.of());
+    }
+
+    /** The same with other plots in the plan. */
+    public EstimateSettings withListed(List<ListedPlot> plan) {
+        return with(rules, plan);
+    }
+
+    /** The same with another way from plots to estimates. */
+    public EstimateSettings with(EstimatorRules estimation) {
+        return with(rules.with(estimation), listed);
+    }
+
+    private EstimateSettings with(EstimateRules otherRules, List<ListedPlot> plan) {
+        return new EstimateSettings(
+                plot,
+                finitePopulation,
+                degreesRule,
+                confidence,
+                targetErrorPercent,
+                target,
+                sizes,
+                attributes,
+                products,
+                missing,
+                otherRules,
+                plan);
     }
 
     /** Settings for trees, basal area and volume, and no logs; {@code volumeMissing} says why volumes are not known. */

@@ -107,7 +107,7 @@ final class RowMaker {
             return why.isEmpty() ? "no trees tallied here" : why;
         }
         if (!e.hasError()) {
-            return noError(sample);
+            return noError(attribute);
         }
         return e.mean() == 0 ? nothing(attribute) : "";
     }
@@ -118,6 +118,12 @@ final class RowMaker {
         return single.isEmpty()
                 ? "no standard error: trees on fewer than " + FEW_PLOTS + " plots"
                 : "no standard error: one plot in " + String.join(", ", single);
+    }
+
+    private String noError(Attribute attribute) {
+        return attribute == Attribute.QUADRATIC_MEAN_DIAMETER
+                ? noError(sample)
+                : sample.strataWithOnePlot().isEmpty() ? sample.whyNoError() : noError(sample);
     }
 
     private static String nothing(Attribute attribute) {

@@ -2,6 +2,8 @@ package quadmean.estimate;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import quadmean.model.Estimator;
+import quadmean.model.EstimatorRules;
 import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.StratumSample;
@@ -15,16 +17,20 @@ interface Sample {
      * @param plots plots; those of other strata are left out
      */
     static Sample of(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
-        return StratifiedSample.of(strata, plots, settings);
+        EstimatorRules rules = settings.rules().estimation();
+        boolean random = rules.variance() == null || !rules.variance().isOfGrid();
+        return rules.estimator() == Estimator.MEAN && random
+                ? StratifiedSample.of(strata, plots, settings)
+                : SeparateSample.of(strata, plots, settings);
     }
 
     /** Area of the strata (ha). */
     double areaHa();
 
-    /** Whether each stratum has a plot, so that there is an estimate at all. */
+    /** Whether each stratum has plots enough, so that there is an estimate at all. */
     boolean isComplete();
 
-    /** Strata with a single plot, which give no variance. */
+    /** Strata with a single plot, or a single cluster of them, which give no variance. */
     List<String> strataWithOnePlot();
 
     /** Number of plots where a value is above zero. */
@@ -33,9 +39,26 @@ interface Sample {
     /** Mean per hectare of a number that each plot has per hectare. */
     MeanEstimate mean(ToDoubleFunction<SampledPlot> value);
 
-    /** Ratio of two such means. */
-    MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x);
+    /**
+     * Ratio of two such means. Its error is that, under the same sampling design, of the mean of (y - ratio·x)/mean(x) (linearisation;
+     * Cochran 1977, section 2.11, from memory).
+     */
+    default MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
+        double meanX = mean(x).mean();
+        double ratio = mean(y).mean() / meanX;
+        MeanEstimate linear = mean(p -> (y.applyAsDouble(p) - ratio * x.applyAsDouble(p)) / meanX);
+        return new MeanEstimate(linear.n(), linear.df(), ratio, linear.se(), linear.sd());
+    }
 
-    /** The plot values stratum by stratum, with weights by area. */
+    /**
+     * Values stratum by stratum, with weights by area, whose spread between plots makes the sampling error: of plain means the plot
+     * values themselves, else what the estimator leaves of them. Empty where the error does not go by the number of plots alone.
+     */
     List<StratumSample> samples(ToDoubleFunction<SampledPlot> value);
+
+    /** What a reader should know of the sample, in sentences. */
+    List<String> notes();
+
+    /** Why there may be no standard error although each stratum has plots enough. */
+    String whyNoError();
 }

@@ -15,6 +15,7 @@ import quadmean.units.Basis;
  * @param structure the stand by diameter class, and what describes it as a whole
  * @param needed target and plots needed, the target attribute first
  * @param notes what a reader should know about the estimation, in sentences
+ * @param alternatives what other variances make of the stand's estimates; empty where there are none
  */
 public record StandEstimate(
         double confidence,
@@ -22,19 +23,32 @@ public record StandEstimate(
         List<RunningMean> running,
         StandStructure structure,
         List<PlotsNeeded> needed,
-        List<String> notes) {
+        List<String> notes,
+        List<OtherVariance> alternatives) {
     public StandEstimate {
+        alternatives = List.copyOf(alternatives);
         rows = List.copyOf(rows);
         running = List.copyOf(running);
         needed = List.copyOf(needed);
         notes = List.copyOf(notes);
     }
 
+    /** An estimate with one variance only. */
+    public StandEstimate(
+            double confidence,
+            List<EstimateRow> rows,
+            List<RunningMean> running,
+            StandStructure structure,
+            List<PlotsNeeded> needed,
+            List<String> notes) {
+        this(confidence, rows, running, structure, needed, notes, List.of());
+    }
+
     /** The same estimate with further notes. */
     public StandEstimate withNotes(List<String> further) {
         List<String> all = new ArrayList<>(notes);
         all.addAll(further);
-        return new StandEstimate(confidence, rows, running, structure, needed, all);
+        return new StandEstimate(confidence, rows, running, structure, needed, all, alternatives);
     }
 
     /** The rows of whole trees, or of all logs together. */

@@ -46,7 +46,8 @@ public final class StandEstimator {
                 RunningEstimate.of(strata, plots, settings),
                 StructureMaker.structure(strata, plots, settings),
                 estimator.needed(rows),
-                estimator.notes());
+                estimator.notes(),
+                OtherVariance.of(strata, plots, settings));
     }
 
     private List<EstimateRow> rows() {
@@ -157,12 +158,7 @@ public final class StandEstimator {
     }
 
     private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        List<String> single = whole.strataWithOnePlot();
-        if (!single.isEmpty()) {
-            notes.add("One plot only in " + String.join(", ", single)
-                    + ": one plot shows no variation, so there is no standard error for it nor for the whole stand.");
-        }
+        List<String> notes = new ArrayList<>(whole.notes());
         if (plots.size() < 10) {
             notes.add("With " + plots.size() + " plots the standard error itself is known poorly.");
         }

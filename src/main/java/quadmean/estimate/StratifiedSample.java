@@ -3,11 +3,13 @@ package quadmean.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import quadmean.model.DegreesRule;
+import quadmean.model.OnePlotRule;
 import quadmean.model.Stratum;
+import quadmean.stats.CollapsedStrata;
 import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
-import quadmean.stats.RatioEstimate;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
 
@@ -64,12 +66,9 @@ final class StratifiedSample implements Sample {
 
     @Override
     public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
-        return StratifiedMean.estimate(samples(value), degrees());
-    }
-
-    @Override
-    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
-        return RatioEstimate.estimate(samples(y), samples(x), degrees());
+        return isCollapsed()
+                ? CollapsedStrata.into(samples(value), neighbours()).estimate(degrees(settings))
+                : StratifiedMean.estimate(samples(value), degrees(settings));
     }
 
     @Override
@@ -85,7 +84,45 @@ final class StratifiedSample implements Sample {
         return samples;
     }
 
-    private DegreesOfFreedom degrees() {
+    @Override
+    public List<String> notes() {
+        if (!isCollapsed()) {
+            return DesignNotes.of(settings, strataWithOnePlot());
+        }
+        List<String> notes = new ArrayList<>();
+        int[] neighbours = neighbours();
+        for (int i = 0; i < strata.size(); i++) {
+            if (plots.get(i).size() == 1) {
+                notes.add("One plot only in " + strata.get(i).code()
+                        + ": for the error of the whole stand it shares the variation of "
+                        + strata.get(neighbours[i]).code()
+                        + ", which the design lists next to it; differences between the two count as chance, so that the"
+                        + " error comes out too large rather than too small. By itself it has none.");
+            }
+        }
+        return notes;
+    }
+
+    @Override
+    public String whyNoError() {
+        return "no standard error: too few plots";
+    }
+
+    /** Whether strata with a single plot share the variation of others. */
+    private boolean isCollapsed() {
+        return settings.rules().estimation().onePlot() == OnePlotRule.COLLAPSE
+                && strata.size() > 1
+                && isComplete()
+                && !strataWithOnePlot().isEmpty();
+    }
+
+    /** The stratum listed next; for the last the one before. */
+    private int[] neighbours() {
+        int last = strata.size() - 1;
+        return IntStream.rangeClosed(0, last).map(i -> i < last ? i + 1 : i - 1).toArray();
+    }
+
+    static DegreesOfFreedom degrees(EstimateSettings settings) {
         return settings.degreesRule() == DegreesRule.SATTERTHWAITE
                 ? DegreesOfFreedom.SATTERTHWAITE
                 : DegreesOfFreedom.UNITS_MINUS_STRATA;

@@ -11,6 +11,7 @@ import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
 import quadmean.design.TallyFile;
 import quadmean.design.TallyFormat;
+import quadmean.model.ListedPlot;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 
@@ -19,12 +20,12 @@ final class PlotList {
     private PlotList() {}
 
     /**
-     * Stratum of each plot of the plan; empty if the design names no file.
+     * Each plot of the plan by its number; empty if the design names no file.
      *
      * @throws IOException if the file is missing or cannot be read
      */
-    static Map<String, String> read(Design design, Consumer<Problem> problems) throws IOException {
-        Map<String, String> plots = new LinkedHashMap<>();
+    static Map<String, ListedPlot> read(Design design, Consumer<Problem> problems) throws IOException {
+        Map<String, ListedPlot> plots = new LinkedHashMap<>();
         Path path = design.exceptions().plotList();
         if (path == null) {
             return plots;
@@ -38,6 +39,7 @@ final class PlotList {
         String only = design.strata().get(0).stratum().code();
         TallyFile file = new TallyFile(path, path.getFileName().toString(), TallyFormat.OPEN, columns);
         FileProblems ofFile = new FileProblems(design::policy, file.name(), problems);
+        PlotFactReader facts = new PlotFactReader(design, ofFile);
         new CsvRows(file, ofFile).forEach(row -> {
             String plot = row.text(ColumnRole.PLOT);
             if (row.position().isEmpty()) {
@@ -45,8 +47,11 @@ final class PlotList {
                 ofFile.add(Rule.ROW_LENGTH, row.line(), "", String.join(",", row.fields()), detail);
             } else if (plot.isEmpty()) {
                 ofFile.add(Rule.PLOT_MISSING, row.line(), "plot", "", "the row names no plot");
-            } else if (plots.putIfAbsent(plot, strata ? row.text(ColumnRole.STRATUM) : only) != null) {
+            } else if (plots.containsKey(plot)) {
                 ofFile.add(Rule.ROW_REPEATED, row.line(), "plot", plot, "plot " + plot + " is listed before");
+            } else {
+                String stratum = strata ? row.text(ColumnRole.STRATUM) : only;
+                plots.put(plot, new ListedPlot(plot, stratum, facts.read(plot, stratum, row)));
             }
         });
         return plots;

@@ -12,6 +12,7 @@ import quadmean.design.Design;
 import quadmean.design.Nearest;
 import quadmean.design.PlotExceptions;
 import quadmean.design.StratumEntry;
+import quadmean.model.ListedPlot;
 import quadmean.model.Rule;
 
 /** Says in which stratum a plot lies: by the tally's column, by the design's lists of plots, or as the only one. */
@@ -20,9 +21,9 @@ final class StratumFinder {
     private final Map<String, String> listed = new HashMap<>();
     private final PlotExceptions exceptions;
 
-    StratumFinder(Design design, Map<String, String> plotList) {
+    StratumFinder(Design design, Map<String, ListedPlot> plotList) {
         this.exceptions = design.exceptions();
-        listed.putAll(plotList);
+        plotList.forEach((id, plot) -> listed.put(id, plot.stratum()));
         for (StratumEntry entry : design.strata()) {
             codes.add(entry.stratum().code());
             entry.plots().forEach(plot -> listed.put(plot, entry.stratum().code()));

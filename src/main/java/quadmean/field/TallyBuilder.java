@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
+import quadmean.model.ListedPlot;
 import quadmean.model.Plot;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
@@ -19,15 +20,17 @@ import quadmean.model.Tally;
 final class TallyBuilder {
     private final Design design;
     private final StratumFinder strata;
+    private final List<ListedPlot> listed;
     private final Map<String, PlotUnderway> plots = new LinkedHashMap<>();
     private final List<Problem> problems = new ArrayList<>();
     private long used;
     private long dropped;
     private boolean wholeFiles = true;
 
-    TallyBuilder(Design design, StratumFinder strata) {
+    TallyBuilder(Design design, StratumFinder strata, List<ListedPlot> listed) {
         this.design = design;
         this.strata = strata;
+        this.listed = listed;
     }
 
     /** A problem of a whole file; rows of it may have gone unread, unless it is kept. */
@@ -68,8 +71,9 @@ final class TallyBuilder {
             listNotReached();
             checkStrata(finished);
             checkRoom(finished);
+            PlotFactChecks.check(design, finished, listed, problems::add);
         }
-        return Tally.of(finished, used, dropped, problems);
+        return Tally.of(finished, used, dropped, problems).withListed(listed);
     }
 
     private void checkEmptyRow(PlotUnderway plot) {
@@ -96,8 +100,13 @@ final class TallyBuilder {
     private List<Plot> listedButAbsent() {
         List<Plot> added = new ArrayList<>();
         Policy policy = design.policy(Rule.PLOT_NOT_IN_TALLY);
+        List<String> firstOnly = listed.stream()
+                .filter(ListedPlot::isFirstPhaseOnly)
+                .map(ListedPlot::id)
+                .toList();
         for (String id : new TreeSet<>(strata.listedPlots())) {
             if (plots.containsKey(id)
+                    || firstOnly.contains(id)
                     || design.tallies().isEmpty()
                     || design.exceptions().notReached().contains(id)) {
                 continue;

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
 import quadmean.design.TallyFile;
+import quadmean.model.ListedPlot;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 import quadmean.model.Tally;
@@ -20,11 +21,11 @@ public final class TallyReader {
     private final StratumFinder strata;
     private final TallyBuilder builder;
 
-    private TallyReader(Design design, Map<String, String> plotList) {
+    private TallyReader(Design design, Map<String, ListedPlot> plotList) {
         this.design = design;
         this.trees = new TreeReader(design);
         this.strata = new StratumFinder(design, plotList);
-        this.builder = new TallyBuilder(design, strata);
+        this.builder = new TallyBuilder(design, strata, List.copyOf(plotList.values()));
     }
 
     /**

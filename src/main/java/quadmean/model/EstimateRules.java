@@ -5,8 +5,15 @@ package quadmean.model;
  *
  * @param interval how confidence limits are made
  * @param replicates number of resamples of a bootstrap
+ * @param estimation how plots become estimates
  */
-public record EstimateRules(IntervalRule interval, int replicates) {
-    /** Student's t; 2000 resamples where a bootstrap is asked for. */
-    public static final EstimateRules STANDARD = new EstimateRules(IntervalRule.STUDENT_T, 2000);
+public record EstimateRules(IntervalRule interval, int replicates, EstimatorRules estimation) {
+    /** Student's t; 2000 resamples where a bootstrap is asked for; means of plots. */
+    public static final EstimateRules STANDARD =
+            new EstimateRules(IntervalRule.STUDENT_T, 2000, EstimatorRules.STANDARD);
+
+    /** The same with another way from plots to estimates. */
+    public EstimateRules with(EstimatorRules other) {
+        return new EstimateRules(interval, replicates, other);
+    }
 }

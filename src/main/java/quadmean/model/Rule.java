@@ -259,6 +259,14 @@ public enum Rule {
             "volume-equation-missing",
             "each species has a volume equation",
             "add [volume.CODE] for it, or [volume.\"*\"] for all the rest"),
+    PLOT_FACT_UNUSABLE(
+            "plot-fact-unusable",
+            "the list of plots says of each plot what the estimator needs, and says it once and as the key explains",
+            "mend the list of plots, or choose another estimator in [estimate]"),
+    STRATUM_ONE_PLOT(
+            "stratum-one-plot",
+            "each stratum has two plots or more, where the design asks for that",
+            "run another plot there, join the stratum with another, or write one_plot = \"collapse\""),
     STRATUM_WITHOUT_PLOTS(
             "stratum-without-plots", "each stratum has a plot", "run plots in it, or take its area out of the design");
 

@@ -2,7 +2,9 @@ package quadmean.model;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Tally files read and held to the rules.
@@ -10,11 +12,28 @@ import java.util.Set;
  * @param plots plots in the order in which the tally first names them
  * @param rows the account of rows
  * @param problems everything found, in the order of the rows
+ * @param listed the plots of the plan, from the file that the design names
  */
-public record Tally(List<Plot> plots, RowCount rows, List<Problem> problems) {
+public record Tally(List<Plot> plots, RowCount rows, List<Problem> problems, List<ListedPlot> listed) {
     public Tally {
         plots = List.copyOf(plots);
+        listed = List.copyOf(listed);
         problems = List.copyOf(problems);
+    }
+
+    /** A tally without a file of planned plots. */
+    public Tally(List<Plot> plots, RowCount rows, List<Problem> problems) {
+        this(plots, rows, problems, List.of());
+    }
+
+    /** The same with the plots of the plan. */
+    public Tally withListed(List<ListedPlot> plan) {
+        return new Tally(plots, rows, problems, plan);
+    }
+
+    /** What the plan says of each plot, by plot number. */
+    public Map<String, PlotFacts> facts() {
+        return listed.stream().collect(Collectors.toMap(ListedPlot::id, ListedPlot::facts));
     }
 
     /**

@@ -46,6 +46,7 @@ public final class EstimateJson {
         root.put("confidence", result.estimate().confidence());
         root.set("target", target(result));
         root.set("estimates", estimates(result));
+        root.set("alternatives", JsonSeries.alternatives(result));
         root.set("rows", rows(result.tally().rows()));
         root.put("plots", result.tally().plots().size());
         root.put("trees", result.trees().size());

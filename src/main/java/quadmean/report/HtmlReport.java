@@ -31,6 +31,7 @@ final class HtmlReport {
         html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
         html.raw(ProblemSection.markup(result))
                 .raw(RemeasureSection.markup(result))
+                .raw(VarianceSection.markup(result))
                 .raw(MethodSection.markup(result))
                 .raw(Cautions.markup());
         html.raw("</main>\n<footer>")
@@ -78,6 +79,9 @@ final class HtmlReport {
         link(html, "volume", "Volume equations");
         link(html, "rows", "Rows and problems");
         link(html, "remeasure", "Measure again");
+        if (VarianceSection.isShown(result)) {
+            link(html, "variances", "Other variances");
+        }
         link(html, "methods", "Methods");
         link(html, "limits", "Limits");
         link(html, "safety", "Safety");

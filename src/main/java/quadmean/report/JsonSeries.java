@@ -5,8 +5,12 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
+import quadmean.design.Design;
+import quadmean.estimate.OtherVariance;
 import quadmean.estimate.RunningMean;
+import quadmean.model.Estimator;
 import quadmean.units.Attribute;
+import quadmean.units.Basis;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
@@ -22,23 +26,55 @@ final class JsonSeries {
             node.put("plots", m.plots());
             node.put("plot", m.plot());
             for (UnitSystem system : UnitSystem.values()) {
-                values(node.putObject(system.id()), result.design().targetAttribute(), m, system);
+                values(node.putObject(system.id()), result.design(), m, system);
             }
         }
         return list;
     }
 
-    private static void values(ObjectNode node, Attribute attribute, RunningMean m, UnitSystem system) {
+    /** The stand's error by every variance of the estimator, in both unit systems. */
+    static ArrayNode alternatives(CruiseResult result) {
+        ArrayNode list = JsonNodeFactory.instance.arrayNode();
+        for (OtherVariance v : result.estimate().alternatives()) {
+            for (UnitSystem system : UnitSystem.values()) {
+                Unit unit = v.attribute().unit(Basis.PER_AREA, system);
+                ObjectNode node = list.addObject();
+                node.put("attribute", v.attribute().id());
+                node.put("basis", Basis.PER_AREA.id());
+                node.put("variance", v.variance().id());
+                node.put(
+                        "inUse",
+                        v.variance()
+                                == result.design().estimation().estimation().variance());
+                node.put("unit", unit.symbol());
+                JsonNumbers.put(node, "df", v.df());
+                JsonNumbers.put(
+                        node,
+                        "se",
+                        v.attribute().unit(Basis.PER_AREA, UnitSystem.METRIC).convert(v.se(), unit));
+                JsonNumbers.put(node, "samplingErrorPercent", v.samplingErrorPercent());
+            }
+        }
+        return list;
+    }
+
+    private static void values(ObjectNode node, Design design, RunningMean m, UnitSystem system) {
+        Attribute attribute = design.targetAttribute();
         Unit from = attribute.unit(Wording.comparable(attribute), UnitSystem.METRIC);
         Unit to = attribute.unit(Wording.comparable(attribute), system);
         node.put("unit", to.symbol());
         JsonNumbers.put(node, "mean", from.convert(m.mean(), to));
         JsonNumbers.put(node, "lower", from.convert(m.lower(), to));
         JsonNumbers.put(node, "upper", from.convert(m.upper(), to));
+        boolean isMean = design.estimation().estimation().estimator() == Estimator.MEAN;
         if (Double.isNaN(m.mean())) {
-            node.put("reason", "a stratum has no plot yet");
+            node.put(
+                    "reason",
+                    isMean ? "a stratum has no plot yet" : "a stratum has too few plots yet for this estimator");
         } else if (Double.isNaN(m.lower())) {
-            node.put("reason", "a stratum has fewer than two plots yet");
+            node.put(
+                    "reason",
+                    isMean ? "a stratum has fewer than two plots yet" : "too few plots yet for a standard error");
         }
     }
 }

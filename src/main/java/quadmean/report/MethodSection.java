@@ -6,7 +6,6 @@ import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
 import quadmean.design.StratumEntry;
-import quadmean.model.FinitePopulation;
 import quadmean.model.PlotDesign;
 import quadmean.model.Rule;
 import quadmean.report.HtmlTable.Cell;
@@ -39,7 +38,7 @@ final class MethodSection {
         item(
                 html,
                 "Plots chosen as",
-                Wording.capital(design.selection().label()) + ". A grid that runs in step with"
+                Wording.capital(EstimatorWords.selection(design)) + ". A grid that runs in step with"
                         + " ridges, roads or old cutting lines can make a systematic sample better or worse than its error says.");
         item(html, "Plots", plots());
         FieldworkItems.of(design).forEach(i -> item(html, i.term(), i.words()));
@@ -84,29 +83,14 @@ final class MethodSection {
     }
 
     private void estimation(Html html) {
-        boolean isOne = design.strata().size() == 1;
-        item(
-                html,
-                "Estimator",
-                "Each plot gives one value per unit area. "
-                        + (isOne
-                                ? "The stand's estimate is their mean, its variance s²/n (simple random sampling; Cochran 1977,"
-                                        + " chapter 2, from memory)."
-                                : "Stratum means are weighted by area: mean = Σ W·ȳ, variance = Σ W²·s²/n (stratified sampling;"
-                                        + " Cochran 1977, chapter 5, from memory).")
-                        + " A total is the mean times the area, which is taken as known.");
+        item(html, "Estimator", EstimatorWords.estimator(design));
         item(
                 html,
                 "Ratios",
                 "Quadratic mean diameter is the dbh of the tree of mean basal area. The error of a ratio"
-                        + " comes by linearisation (Cochran 1977, section 2.11, from memory).");
-        item(
-                html,
-                "Finite population",
-                design.finitePopulation() == FinitePopulation.IGNORE
-                        ? "No correction: standard errors do not shrink with the share of the tract that plots cover."
-                        : "Variances are corrected by 1 - n/N, N the number of plots that would tile the tract.");
-        item(html, "Degrees of freedom", Wording.capital(design.degreesRule().label()) + ".");
+                        + " of two estimates comes by linearisation (Cochran 1977, section 2.11, from memory).");
+        item(html, "Finite population", EstimatorWords.finitePopulation(design));
+        item(html, "Degrees of freedom", EstimatorWords.degrees(design));
         item(
                 html,
                 "Limits",
@@ -117,9 +101,11 @@ final class MethodSection {
         item(
                 html,
                 "Plots needed",
-                "From the variation seen between plots, the smallest number expected to bring the"
-                        + " sampling error to ±" + Wording.percent(design.targetErrorPercent())
-                        + (design.strata().size() == 1 ? "." : ", shared among strata by area."));
+                EstimatorWords.hasPlotsNeeded(design)
+                        ? "From the variation seen between plots, the smallest number expected to bring the"
+                                + " sampling error to ±" + Wording.percent(design.targetErrorPercent())
+                                + (design.strata().size() == 1 ? "." : ", shared among strata by area.")
+                        : "Not worked out for this design, whose error does not go by the number of plots alone.");
         item(
                 html,
                 "Rounding",

@@ -22,9 +22,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.model.BiomassSpec;
+import quadmean.model.Estimator;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
+import quadmean.model.VarianceForm;
 import quadmean.model.VolumeForm;
 import quadmean.support.SmallDesign;
 
@@ -78,6 +80,7 @@ class DesignReadmeTest {
     private static String unknownIn(String line) {
         SmallDesign whole = new SmallDesign().plus("""
                 [selection]
+                [estimate]
                 [height]
                 [plan]
                 [output]
@@ -95,6 +98,7 @@ class DesignReadmeTest {
         "[cruise]",
         "[[stratum]]",
         "[selection]",
+        "[estimate]",
         "[[tally]]",
         "[species.CODE]",
         "[height]",
@@ -117,7 +121,32 @@ class DesignReadmeTest {
             String cut = "[selection]\n[[selection.cut]]\nqqqqqqqqqqqq = 1";
             known(new SmallDesign().plus(cut).text()).forEach(k -> known.add("cut." + k));
         }
+        if (table.equals("[estimate]")) {
+            known.remove("post_stratum");
+            known.add("[[estimate.post_stratum]]");
+            String group = "[estimate]\n[[estimate.post_stratum]]\nqqqqqqqqqqqq = 1";
+            known(new SmallDesign().plus(group).text()).forEach(k -> known.add("post_stratum." + k));
+        }
         assertEquals(known, documented(section(table)));
+    }
+
+    /** Estimators and variances stand in the README by the names that designs use, each variance with its estimator. */
+    @Test
+    void everyEstimatorIsDocumentedWithItsVariances() throws IOException {
+        String section = section("[estimate]");
+        for (Estimator estimator : Estimator.values()) {
+            List<String> rows = section.lines()
+                    .filter(l -> l.startsWith("| \"" + estimator.id() + "\" |"))
+                    .toList();
+            assertEquals(1, rows.size(), estimator.id());
+            String cell = rows.get(0).split("\\|")[4];
+            List<String> named = Pattern.compile("\"([a-z0-9_]+)\"")
+                    .matcher(cell)
+                    .results()
+                    .map(m -> m.group(1))
+                    .toList();
+            assertEquals(estimator.variances().stream().map(VarianceForm::id).toList(), named, estimator.id());
+        }
     }
 
     /** Keys that a table knows under any of its forms. */

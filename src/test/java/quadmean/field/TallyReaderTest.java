@@ -35,6 +35,8 @@ class TallyReaderTest {
             Rule.FELLED_STEM,
             Rule.FELLED_BULGE,
             Rule.FELLED_CUT,
+            Rule.PLOT_FACT_UNUSABLE, // PlotFactsTest
+            Rule.STRATUM_ONE_PLOT,
             Rule.CELL_UNUSABLE, // TallyWorkbookTest
             Rule.FORMULA_VALUE,
             Rule.CELLS_MERGED,

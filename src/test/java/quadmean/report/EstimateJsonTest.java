@@ -42,6 +42,7 @@ class EstimateJsonTest {
                         "confidence",
                         "target",
                         "estimates",
+                        "alternatives",
                         "rows",
                         "plots",
                         "trees",

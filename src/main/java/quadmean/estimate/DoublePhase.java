@@ -1,0 +1,35 @@
+package quadmean.estimate;
+
+import java.util.function.ToDoubleFunction;
+import quadmean.model.Estimator;
+import quadmean.model.VarianceForm;
+import quadmean.stats.DoubleSampling;
+import quadmean.stats.MeanEstimate;
+import quadmean.stats.Moments;
+import quadmean.stats.StratumSample;
+
+/** An auxiliary on all plots of the plan, trees on some: the ratio or the line of these, read at the mean of all. */
+final class DoublePhase implements StratumEstimator {
+    @Override
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+        StratumSample first = drawn.sample(drawn.firstPhase().stream()
+                .mapToDouble(p -> p.facts().auxiliary())
+                .toArray());
+        double[] x = drawn.auxiliary();
+        double[] y = drawn.values(value);
+        if (drawn.rules().estimator() == Estimator.DOUBLE_RATIO) {
+            return DoubleSampling.ratio(first, x, y);
+        }
+        DoubleSampling.Variance form = drawn.rules().variance() == VarianceForm.HANDBOOK
+                ? DoubleSampling.Variance.HANDBOOK
+                : DoubleSampling.Variance.COCHRAN;
+        return DoubleSampling.regression(first, x, y, form);
+    }
+
+    @Override
+    public boolean isEnough(DrawnPlots drawn) {
+        return drawn.rules().estimator() == Estimator.DOUBLE_RATIO
+                ? Moments.sum(drawn.auxiliary()) > 0
+                : RegressionMean.hasLine(drawn);
+    }
+}

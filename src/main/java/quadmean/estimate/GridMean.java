@@ -1,0 +1,43 @@
+package quadmean.estimate;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.function.ToDoubleFunction;
+import quadmean.model.PlotFacts.Place;
+import quadmean.model.VarianceForm;
+import quadmean.stats.GridPosition;
+import quadmean.stats.MeanEstimate;
+import quadmean.stats.SystematicVariance;
+
+/** The mean of plots on a grid, with the variance that the design names. */
+final class GridMean implements StratumEstimator {
+    @Override
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+        return form(Objects.requireNonNull(drawn.rules().variance()))
+                .estimate(drawn.sample(drawn.values(value)), grid(drawn));
+    }
+
+    @Override
+    public double[] spread(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+        return drawn.values(value);
+    }
+
+    private static List<GridPosition> grid(DrawnPlots drawn) {
+        return drawn.plots().stream().map(GridMean::position).toList();
+    }
+
+    private static GridPosition position(SampledPlot plot) {
+        Place place = Objects.requireNonNull(plot.facts().place());
+        return new GridPosition(place.row(), place.column());
+    }
+
+    private static SystematicVariance form(VarianceForm named) {
+        return switch (named) {
+            case SUCCESSIVE_DIFFERENCES -> SystematicVariance.SUCCESSIVE_DIFFERENCES;
+            case NEIGHBOUR_DIFFERENCES -> SystematicVariance.NEIGHBOUR_DIFFERENCES;
+            case OVERLAPPING_BLOCKS -> SystematicVariance.OVERLAPPING_BLOCKS;
+            case SIMPLE_RANDOM -> SystematicVariance.AS_SIMPLE_RANDOM;
+            default -> throw new IllegalArgumentException(named + " is no variance of a mean");
+        };
+    }
+}

@@ -1,0 +1,58 @@
+package quadmean.estimate;
+
+import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
+import quadmean.model.Estimator;
+import quadmean.model.PlotDesign;
+import quadmean.model.VarianceForm;
+import quadmean.stats.HansenHurwitz;
+import quadmean.stats.HorvitzThompson;
+import quadmean.stats.MeanEstimate;
+
+/** Plots that tile the tract, drawn with chances of their own: totals of plots over their chances, spread over the area. */
+final class UnequalChances implements StratumEstimator {
+    @Override
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+        double share = plotHa(drawn) / drawn.stratum().areaHa();
+        if (drawn.rules().estimator() == Estimator.HANSEN_HURWITZ) {
+            return HansenHurwitz.total(
+                            perDraw(drawn, value), perDraw(drawn, p -> p.facts().chance()))
+                    .times(share);
+        }
+        HorvitzThompson.UnitVariance form = drawn.rules().variance() == VarianceForm.POISSON
+                ? HorvitzThompson.UnitVariance.POISSON
+                : HorvitzThompson.UnitVariance.HAJEK;
+        return HorvitzThompson.total(
+                        drawn.values(value), drawn.values(p -> p.facts().chance()), form)
+                .times(share);
+    }
+
+    @Override
+    public double[] spread(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+        if (drawn.rules().estimator() == Estimator.HORVITZ_THOMPSON) {
+            return new double[0];
+        }
+        double share = plotHa(drawn) / drawn.stratum().areaHa();
+        return perDraw(drawn, p -> value.applyAsDouble(p) * share / p.facts().chance());
+    }
+
+    @Override
+    public int units(DrawnPlots drawn) {
+        return perDraw(drawn, p -> 0).length;
+    }
+
+    /** A plot drawn twice stands twice. */
+    private static double[] perDraw(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+        return drawn.plots().stream()
+                .flatMapToDouble(p -> DoubleStream.generate(() -> value.applyAsDouble(p))
+                        .limit(p.facts().draws()))
+                .toArray();
+    }
+
+    private static double plotHa(DrawnPlots drawn) {
+        if (drawn.settings().plot() instanceof PlotDesign.Fixed fixed) {
+            return fixed.areaHa();
+        }
+        throw new IllegalArgumentException("unequal chances belong to plots of one fixed area");
+    }
+}
