@@ -22,17 +22,19 @@ final class PlotValue {
     /** The value of an attribute from some of the logs of the stems that pass a filter. */
     static ToDoubleFunction<SampledPlot> of(PlotDesign design, Attribute attribute, Part part, Predicate<Stem> filter) {
         return plot -> Moments.sum(plot.stems().stream()
-                        .filter(filter)
-                        .filter(stem -> stem.counts().contains(attribute))
-                        .mapToDouble(stem -> stem.count()
-                                * Expansion.treesPerHa(design, stem.dbhCm())
-                                * value(attribute, part, stem))
-                        .toArray())
-                / plot.inside();
+                .filter(filter)
+                .filter(stem -> stem.counts().contains(attribute))
+                .mapToDouble(stem -> treesPerHa(design, plot, stem) * value(attribute, part, stem))
+                .toArray());
+    }
+
+    /** How many trees per hectare a stem of a plot stands for. */
+    static double treesPerHa(PlotDesign design, SampledPlot plot, Stem stem) {
+        return stem.count() * Expansion.treesPerHa(design, stem.dbhCm()) / plot.inside();
     }
 
     /** Of one tree, in the metric unit of the attribute's total. */
-    private static double value(Attribute attribute, Part part, Stem stem) {
+    static double value(Attribute attribute, Part part, Stem stem) {
         TreeWood wood = stem.wood();
         return switch (attribute) {
             case TREES -> 1;

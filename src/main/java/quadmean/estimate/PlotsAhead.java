@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import quadmean.estimate.PlotsNeeded.Verdict;
-import quadmean.model.DegreesRule;
 import quadmean.model.Stratum;
 import quadmean.stats.Allocation;
 import quadmean.stats.Allocation.PlannedStratum;
-import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.Moments;
 import quadmean.stats.NextUnits;
 import quadmean.stats.SampleSize;
@@ -26,19 +24,19 @@ final class PlotsAhead {
 
     private final Sample sample;
     private final List<Stratum> strata;
+    private final int plots;
     private final EstimateSettings settings;
     private final NextUnits.Target target;
 
-    PlotsAhead(Sample sample, List<Stratum> strata, EstimateSettings settings) {
+    PlotsAhead(Sample sample, List<Stratum> strata, int plots, EstimateSettings settings) {
         this.sample = sample;
         this.strata = strata;
+        this.plots = plots;
         this.settings = settings;
         this.target = new NextUnits.Target(
                 settings.targetErrorPercent(),
                 settings.confidence(),
-                settings.degreesRule() == DegreesRule.SATTERTHWAITE
-                        ? DegreesOfFreedom.SATTERTHWAITE
-                        : DegreesOfFreedom.UNITS_MINUS_STRATA);
+                StratifiedSample.degrees(settings));
     }
 
     /**
@@ -48,7 +46,6 @@ final class PlotsAhead {
      */
     PlotsNeeded of(Attribute attribute, double achievedPercent) {
         List<StratumSample> units = sample.samples(PlotValue.of(settings.plot(), attribute, stem -> true));
-        int run = units.stream().mapToInt(u -> u.values().length).sum();
         Verdict verdict = verdict(achievedPercent);
         String why = why(units);
         List<PlotShares> shares = why.isEmpty() ? shares(units) : List.of();
@@ -56,8 +53,8 @@ final class PlotsAhead {
                 ? OptionalInt.empty()
                 : OptionalInt.of(shares.get(0).needed());
         OptionalInt needed = verdict == Verdict.MET ? smallest(units, reached) : reached;
-        String remark = why.isEmpty() ? remark(verdict, shares, run) : why;
-        return new PlotsNeeded(attribute, achievedPercent, run, needed, verdict, shares, remark);
+        String remark = why.isEmpty() ? remark(verdict, shares) : why;
+        return new PlotsNeeded(attribute, achievedPercent, plots, needed, verdict, shares, remark);
     }
 
     private Verdict verdict(double achievedPercent) {
@@ -69,6 +66,9 @@ final class PlotsAhead {
 
     /** Why the plots do not tell; empty if they do. */
     private String why(List<StratumSample> units) {
+        if (units.isEmpty()) {
+            return "the error does not go by the number of plots alone";
+        }
         List<String> single = new ArrayList<>();
         for (int h = 0; h < units.size(); h++) {
             if (units.get(h).values().length < 2) {
@@ -85,7 +85,7 @@ final class PlotsAhead {
         return mean > 0 ? "" : "the estimate is not above zero, and an error in percent of it has no meaning";
     }
 
-    private String remark(Verdict verdict, List<PlotShares> shares, int run) {
+    private String remark(Verdict verdict, List<PlotShares> shares) {
         if (shares.isEmpty()) {
             return "the target is out of reach: " + SampleSize.LARGEST + " plots would not be enough";
         }
@@ -93,7 +93,7 @@ final class PlotsAhead {
         if (!(sample instanceof StratifiedSample)) {
             remarks.add("worked out as if plots were drawn at random" + (strata.size() > 1 ? " within strata" : ""));
         }
-        if (verdict == Verdict.MISSED && shares.get(0).needed() == run) {
+        if (verdict == Verdict.MISSED && shares.get(0).more() == 0) {
             remarks.add(
                     "as a random sample with limits by Student's t these plots would reach the target; the limits in"
                             + " use are wider, and how many plots they take is not known");
@@ -153,10 +153,10 @@ final class PlotsAhead {
             return SampleSize.simpleRandom(
                     100 * only.sd() / only.mean(), target.errorPercent(), target.confidence(), only.populationUnits());
         }
-        int[] plots = Allocation.PROPORTIONAL.smallest(target.errorPercent(), target.confidence(), planned);
-        return plots == null
+        int[] enough = Allocation.PROPORTIONAL.smallest(target.errorPercent(), target.confidence(), planned);
+        return enough == null
                 ? OptionalInt.empty()
-                : OptionalInt.of(Arrays.stream(plots).sum());
+                : OptionalInt.of(Arrays.stream(enough).sum());
     }
 
     private String code(List<StratumSample> units, int h) {

@@ -115,7 +115,7 @@ public final class StandEstimator {
                         && r.basis() == Basis.PER_AREA)
                 .findFirst();
         double achieved = row.map(EstimateRow::samplingErrorPercent).orElse(Double.NaN);
-        return new PlotsAhead(whole, strata, settings).of(attribute, achieved);
+        return new PlotsAhead(whole, strata, plots.size(), settings).of(attribute, achieved);
     }
 
     private List<String> notes() {

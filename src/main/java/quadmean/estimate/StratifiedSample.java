@@ -64,12 +64,12 @@ final class StratifiedSample implements Sample {
 
     @Override
     public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
-        return StratifiedMean.estimate(samples(value), degrees());
+        return StratifiedMean.estimate(samples(value), degrees(settings));
     }
 
     @Override
     public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
-        return RatioEstimate.estimate(samples(y), samples(x), degrees());
+        return RatioEstimate.estimate(samples(y), samples(x), degrees(settings));
     }
 
     @Override
@@ -85,7 +85,7 @@ final class StratifiedSample implements Sample {
         return samples;
     }
 
-    private DegreesOfFreedom degrees() {
+    static DegreesOfFreedom degrees(EstimateSettings settings) {
         return settings.degreesRule() == DegreesRule.SATTERTHWAITE
                 ? DegreesOfFreedom.SATTERTHWAITE
                 : DegreesOfFreedom.UNITS_MINUS_STRATA;

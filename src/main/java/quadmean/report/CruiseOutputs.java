@@ -25,6 +25,7 @@ public final class CruiseOutputs {
         }
         files.put("curves.csv", CurvesCsv.of(result.curves(), result.design().units()));
         files.put("diameters.csv", DiametersCsv.of(result));
+        files.put("plots-needed.csv", PlotsNeededCsv.of(result));
         files.put("remeasure.html", RemeasurePage.of(result));
         files.put("remeasure.csv", RemeasureTable.csv(result));
         files.put("problems.csv", ProblemsCsv.of(result.tally().problems()));

@@ -1,0 +1,16 @@
+package quadmean.estimate;
+
+import java.util.List;
+
+/**
+ * The value of a plot and what it is made of.
+ *
+ * @param plot the plot
+ * @param stems its trees, those that are left out not among them
+ * @param perHa its value per hectare (metric)
+ */
+public record PlotWorking(SampledPlot plot, List<StemWorking> stems, double perHa) {
+    public PlotWorking {
+        stems = List.copyOf(stems);
+    }
+}
