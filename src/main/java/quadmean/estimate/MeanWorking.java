@@ -9,9 +9,10 @@ import quadmean.stats.MeanEstimate;
  * @param areaHa area estimated (ha)
  * @param strata its strata
  * @param mean the estimate
+ * @param t Student's t for the confidence level and degrees of freedom; NaN without a standard error
  * @param way how it follows from the plot values
  */
-public record MeanWorking(double areaHa, List<StratumWorking> strata, MeanEstimate mean, Way way) {
+public record MeanWorking(double areaHa, List<StratumWorking> strata, MeanEstimate mean, double t, Way way) {
     public MeanWorking {
         strata = List.copyOf(strata);
     }

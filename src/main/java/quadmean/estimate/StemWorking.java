@@ -9,4 +9,9 @@ package quadmean.estimate;
  * @param perTree the attribute of one tree (metric)
  * @param perHa what the row adds per hectare (metric)
  */
-public record StemWorking(Stem stem, boolean counts, double expansion, double perTree, double perHa) {}
+public record StemWorking(Stem stem, boolean counts, double expansion, double perTree, double perHa) {
+    /** Factor that the sampling adds beside expansion and number of trees, such as for a tree near a boundary; NaN where nothing is added. */
+    public double further(double inside) {
+        return perHa / (expansion * stem.count() * perTree / inside);
+    }
+}

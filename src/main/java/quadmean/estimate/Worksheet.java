@@ -8,6 +8,7 @@ import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
+import quadmean.stats.StudentT;
 import quadmean.units.Attribute;
 
 /**
@@ -74,7 +75,9 @@ public record Worksheet(List<Stratum> strata, List<SampledPlot> plots, EstimateS
         MeanEstimate mean = sample.mean(value);
         boolean plain = simple.stream().allMatch(s -> s.values().length > 0)
                 && isSame(mean, StratifiedMean.estimate(simple, StratifiedSample.degrees(settings)));
-        return new MeanWorking(sample.areaHa(), parts, mean, plain ? MeanWorking.Way.STRATA : MeanWorking.Way.OTHER);
+        double t = mean.hasError() ? StudentT.critical(settings.confidence(), mean.df()) : Double.NaN;
+        MeanWorking.Way way = plain ? MeanWorking.Way.STRATA : MeanWorking.Way.OTHER;
+        return new MeanWorking(sample.areaHa(), parts, mean, t, way);
     }
 
     private StratumWorking stratum(Stratum stratum, double areaHa, ToDoubleFunction<SampledPlot> value) {
