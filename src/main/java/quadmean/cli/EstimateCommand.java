@@ -3,14 +3,20 @@ package quadmean.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import quadmean.chart.ChartSet;
 import quadmean.cruise.Cruise;
 import quadmean.cruise.CruiseResult;
 import quadmean.cruise.CruiseRun;
+import quadmean.cruise.Explain;
+import quadmean.cruise.ExplainRequest;
 import quadmean.design.Design;
+import quadmean.estimate.Worksheet;
 import quadmean.report.ConsoleSummary;
 import quadmean.report.CruiseOutputs;
+import quadmean.report.ExplainText;
 
 /** {@code quadmean estimate}: from tally to report. */
 @Command(
@@ -21,14 +27,29 @@ import quadmean.report.CruiseOutputs;
             "",
             "Writes report.html, estimate.json and tables as CSV. Examples:",
             "  quadmean estimate designs/idaho-points.toml",
-            "  quadmean estimate designs/demo.toml --out results/demo"
+            "  quadmean estimate designs/demo.toml --out results/demo",
+            "To see the arithmetic of one number, which writes no results:",
+            "  quadmean estimate designs/demo.toml --explain plot:17",
+            "  quadmean estimate designs/demo.toml --explain plot:17:PSME:board_feet",
+            "  quadmean estimate designs/demo.toml --explain tree:6-2",
+            "  quadmean estimate designs/demo.toml --explain total:basal_area"
         })
 final class EstimateCommand extends DesignCommand {
+    @Option(
+            names = "--explain",
+            paramLabel = "NUMBER",
+            description = "Print the arithmetic of one number, step by step, and write no results: "
+                    + ExplainRequest.FORMS + ".")
+    private @Nullable String explain;
+
     @Override
     ExitCode run(Design design) throws IOException {
         TallyNeeded.check(design, "estimate");
         CruiseRun run = Cruise.run(design);
         CruiseResult result = run.result();
+        if (explain != null) {
+            return explain(run, explain);
+        }
         if (result == null) {
             return refuse(run.tally().problems(), inputs(design));
         }
@@ -42,5 +63,23 @@ final class EstimateCommand extends DesignCommand {
         out().println(ProblemPrinter.rows(run.tally().rows()));
         written.stream().filter(p -> p.endsWith("report.html")).forEach(p -> out().println("Report: " + p));
         return ExitCode.DONE;
+    }
+
+    /** Prints how one number comes about. */
+    private ExitCode explain(CruiseRun run, String number) {
+        CruiseResult result = run.result();
+        Worksheet sheet = run.worksheet();
+        if (result == null || sheet == null) {
+            ProblemPrinter.print(err(), run.tally().problems());
+            err().println("Refused. Nothing was estimated, so there is nothing to explain.");
+            return ExitCode.REFUSED;
+        }
+        try {
+            ExplainRequest request = ExplainRequest.parse(number, result, sheet);
+            ExplainText.of(result, Explain.of(result, sheet, request)).forEach(out()::println);
+            return ExitCode.DONE;
+        } catch (IllegalArgumentException e) {
+            throw new CommandException(ExitCode.USAGE, "--explain: " + e.getMessage());
+        }
     }
 }

@@ -12,6 +12,7 @@ import quadmean.estimate.SampledPlot;
 import quadmean.estimate.StandEstimate;
 import quadmean.estimate.StandEstimator;
 import quadmean.estimate.Stem;
+import quadmean.estimate.Worksheet;
 import quadmean.field.TallyReader;
 import quadmean.height.CurveTable;
 import quadmean.height.HeightSettings;
@@ -56,7 +57,7 @@ public final class Cruise {
         WoodBooks books = WoodBooks.of(design);
         Tally tally = check(design, books);
         if (tally.isRefused()) {
-            return new CruiseRun(tally, null);
+            return new CruiseRun(tally, null, null);
         }
         CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design));
         Woods woods = new Woods(design, books, curves);
@@ -91,7 +92,8 @@ public final class Cruise {
                                 .toList(),
                         woods.used(),
                         estimate,
-                        remeasure));
+                        remeasure),
+                new Worksheet(design.stratumList(), plots, settings(design, woods.missing())));
     }
 
     /** What plots that are not like the others mean for the estimate. */

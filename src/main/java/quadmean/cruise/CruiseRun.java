@@ -1,6 +1,7 @@
 package quadmean.cruise;
 
 import org.jspecify.annotations.Nullable;
+import quadmean.estimate.Worksheet;
 import quadmean.model.Tally;
 
 /**
@@ -8,5 +9,9 @@ import quadmean.model.Tally;
  *
  * @param tally the tally with every problem found on the way
  * @param result the result; null if a problem refused it
+ * @param worksheet the plots that it was estimated from, to show the arithmetic of single numbers; null without a result
  */
-public record CruiseRun(Tally tally, @Nullable CruiseResult result) {}
+public record CruiseRun(
+        Tally tally,
+        @Nullable CruiseResult result,
+        @Nullable Worksheet worksheet) {}

@@ -40,7 +40,7 @@ final class PlotValue {
     }
 
     /** Of one tree, in the metric unit of the attribute's total. */
-    private static double value(Attribute attribute, Part part, Stem stem) {
+    static double value(Attribute attribute, Part part, Stem stem) {
         TreeWood wood = stem.wood();
         return switch (attribute) {
             case TREES -> 1;

@@ -1,5 +1,6 @@
 package quadmean.estimate;
 
+import java.util.List;
 import java.util.OptionalInt;
 import quadmean.units.Attribute;
 
@@ -9,10 +10,29 @@ import quadmean.units.Attribute;
  * @param attribute the attribute
  * @param achievedPercent sampling error of the stand's estimate (percent); NaN if unknown
  * @param plots plots run
- * @param needed smallest number of plots expected to reach the target with the variation seen; empty if unknown
+ * @param needed smallest number of plots expected to reach the target with the variation seen: where the target is missed, those run
+ *     included; where it is met, how many would have done. Empty if unknown
  * @param verdict whether the target is met
+ * @param shares how plots are shared among strata, by area first; none if unknown
+ * @param remark what a reader should know of the number, or why it is unknown: a sentence without a full stop, or empty
  */
-public record PlotsNeeded(Attribute attribute, double achievedPercent, int plots, OptionalInt needed, Verdict verdict) {
+public record PlotsNeeded(
+        Attribute attribute,
+        double achievedPercent,
+        int plots,
+        OptionalInt needed,
+        Verdict verdict,
+        List<PlotShares> shares,
+        String remark) {
+    public PlotsNeeded {
+        shares = List.copyOf(shares);
+    }
+
+    /** The numbers for all strata together. */
+    public PlotsNeeded(Attribute attribute, double achievedPercent, int plots, OptionalInt needed, Verdict verdict) {
+        this(attribute, achievedPercent, plots, needed, verdict, List.of(), "");
+    }
+
     /** Target and result compared. */
     public enum Verdict {
         MET,

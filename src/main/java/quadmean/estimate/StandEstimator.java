@@ -3,16 +3,9 @@ package quadmean.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.TreeSet;
-import quadmean.estimate.PlotsNeeded.Verdict;
 import quadmean.model.FinitePopulation;
 import quadmean.model.Stratum;
-import quadmean.stats.Allocation;
-import quadmean.stats.Allocation.PlannedStratum;
-import quadmean.stats.Moments;
-import quadmean.stats.SampleSize;
-import quadmean.stats.StratumSample;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 
@@ -123,38 +116,7 @@ public final class StandEstimator {
                         && r.basis() == Basis.PER_AREA)
                 .findFirst();
         double achieved = row.map(EstimateRow::samplingErrorPercent).orElse(Double.NaN);
-        Verdict verdict = Verdict.UNKNOWN;
-        if (!Double.isNaN(achieved)) {
-            verdict = achieved <= settings.targetErrorPercent() ? Verdict.MET : Verdict.MISSED;
-        }
-        return new PlotsNeeded(attribute, achieved, plots.size(), smallest(attribute), verdict);
-    }
-
-    /** Plots needed with the variation seen; with strata, shared among them by area. */
-    private OptionalInt smallest(Attribute attribute) {
-        List<PlannedStratum> planned = new ArrayList<>();
-        for (StratumSample s : whole.samples(PlotValue.of(settings.plot(), attribute, stem -> true))) {
-            Moments m = Moments.of(s.values());
-            planned.add(new PlannedStratum(s.weight(), s.populationUnits(), m.mean(), m.sd()));
-        }
-        double mean = Moments.sum(
-                planned.stream().mapToDouble(p -> p.weight() * p.mean()).toArray());
-        double spread = planned.stream().mapToDouble(PlannedStratum::sd).sum();
-        if (!(mean > 0) || !(spread > 0)) {
-            return OptionalInt.empty();
-        }
-        if (planned.size() == 1) {
-            PlannedStratum only = planned.get(0);
-            return SampleSize.simpleRandom(
-                    100 * only.sd() / only.mean(),
-                    settings.targetErrorPercent(),
-                    settings.confidence(),
-                    only.populationUnits());
-        }
-        int[] units = Allocation.PROPORTIONAL.smallest(settings.targetErrorPercent(), settings.confidence(), planned);
-        return units == null
-                ? OptionalInt.empty()
-                : OptionalInt.of(java.util.Arrays.stream(units).sum());
+        return new PlotsAhead(whole, strata, plots.size(), settings).of(attribute, achieved);
     }
 
     private List<String> notes() {

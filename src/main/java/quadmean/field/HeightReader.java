@@ -92,7 +92,8 @@ final class HeightReader {
                 row.column(ColumnRole.TOP),
                 text,
                 readings.get().meanSd(errors),
-                remarks(readings.get()));
+                remarks(readings.get()),
+                readings.get().working());
     }
 
     /** What is doubtful in the readings, and from where they would be best. */

@@ -25,6 +25,12 @@ public record LaserSighting(Readings readings, double topDistance, double baseDi
     }
 
     @Override
+    public String working() {
+        return topDistance + " × " + Math.sin(readings.topAngle()) + " - " + baseDistance + " × ("
+                + Math.sin(readings.baseAngle()) + ")";
+    }
+
+    @Override
     public double distance() {
         return baseDistance * Math.cos(readings.baseAngle());
     }

@@ -15,6 +15,12 @@ public sealed interface Sighting permits HorizontalSighting, GroundSlopeSighting
     /** Horizontal distance from the eye to the base of the stem (m), above 0. */
     double distance();
 
+    /** The formula of {@link #height} with its numbers, in metres and tangents. */
+    default String working() {
+        return distance() + " × (" + readings().topTangent() + " - ("
+                + readings().baseTangent() + "))";
+    }
+
     /** How the height answers to each thing read. */
     Sensitivity sensitivity();
 

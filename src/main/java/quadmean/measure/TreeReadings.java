@@ -1,6 +1,7 @@
 package quadmean.measure;
 
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Several readings of one tree, to the same mark.
@@ -20,6 +21,12 @@ public record TreeReadings(List<Sighting> sightings, DistanceUse distances) {
     /** Mean height (m). */
     public double meanHeight() {
         return sightings.stream().mapToDouble(Sighting::height).sum() / sightings.size();
+    }
+
+    /** The formula of {@link #meanHeight} with its numbers, in metres and tangents. */
+    public String working() {
+        String sum = sightings.stream().map(Sighting::working).collect(Collectors.joining(" + "));
+        return sightings.size() == 1 ? sum : "(" + sum + ") / " + sightings.size();
     }
 
     /** Largest less smallest height (m). */

@@ -28,6 +28,7 @@ public final class CruiseOutputs {
         files.put("stand-table.csv", StandTableCsv.stand(result));
         files.put("stock-table.csv", StandTableCsv.stock(result));
         files.put("statistics.csv", StatisticsCsv.of(result));
+        files.put("plots-needed.csv", PlotsNeededCsv.of(result));
         files.put("remeasure.html", RemeasurePage.of(result));
         files.put("remeasure.csv", RemeasureTable.csv(result));
         files.put("problems.csv", ProblemsCsv.of(result.tally().problems()));

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
@@ -21,6 +22,8 @@ import quadmean.units.UnitSystem;
 public final class EstimateJson {
     /** Version of the layout; it changes when a reader of the old one would go wrong. */
     static final int SCHEMA_VERSION = 1;
+
+    private static final String UNKNOWN_PLOTS = "the number of plots cannot be worked out from these plots";
 
     private EstimateJson() {}
 
@@ -114,20 +117,32 @@ public final class EstimateJson {
             JsonNumbers.put(entry, "more", needed.more());
             entry.put("verdict", needed.verdict().name().toLowerCase(Locale.ROOT));
             if (needed.needed().isEmpty() || Double.isNaN(needed.achievedPercent())) {
-                entry.put("reason", reason(result, needed.attribute()));
+                entry.put("reason", unknown(result, needed));
+            } else if (!needed.remark().isEmpty()) {
+                entry.put("remark", needed.remark());
             }
+            entry.set("allocations", JsonPlots.allocations(needed));
         }
         return node;
     }
 
+    /** Why nothing is known of an attribute's error or of the plots it needs. */
+    static String unknown(CruiseResult result, PlotsNeeded needed) {
+        return rowReason(result, needed.attribute())
+                .orElse(needed.remark().isEmpty() ? UNKNOWN_PLOTS : needed.remark());
+    }
+
     /** Why nothing is known of an attribute's error: the reason of the stand's row, or that the target is out of reach. */
     static String reason(CruiseResult result, Attribute attribute) {
+        return rowReason(result, attribute).orElse(UNKNOWN_PLOTS);
+    }
+
+    private static Optional<String> rowReason(CruiseResult result, Attribute attribute) {
         Basis basis = attribute == Attribute.QUADRATIC_MEAN_DIAMETER ? Basis.RATIO : Basis.TOTAL;
         return result.estimate()
                 .row(EstimateRow.ALL, EstimateRow.ALL, attribute, basis)
                 .map(EstimateRow::reason)
-                .filter(r -> !r.isEmpty())
-                .orElse("the number of plots cannot be worked out from these plots");
+                .filter(r -> !r.isEmpty());
     }
 
     private static ObjectNode rows(RowCount rows) {

@@ -45,6 +45,7 @@ final class EstimateTables {
                 r -> isWhole(r) && isAll(r.stratum()) && isAll(r.species()),
                 r -> ""));
         html.raw(neededTable());
+        html.raw(PlotsTable.markup(result));
         result.estimate().notes().forEach(note -> html.element("p", "notes", note));
         html.endSection();
     }
@@ -117,7 +118,7 @@ final class EstimateTables {
 
     private String unknown(PlotsNeeded n) {
         boolean isKnown = n.needed().isPresent() && Double.isFinite(n.achievedPercent());
-        return isKnown ? "" : EstimateJson.reason(result, n.attribute());
+        return isKnown ? Wording.capital(n.remark()) : EstimateJson.unknown(result, n);
     }
 
     private static boolean isWhole(EstimateRow row) {

@@ -21,12 +21,23 @@ import quadmean.stats.Allocation.PlannedStratum;
 @SuppressWarnings("ArrayRecordComponent") // plain numbers; never compared as a record
 public record NextUnits(int[] units, int[] more, int total, double expectedErrorPercent, double assurance) {
 
-    /** What is asked of the whole sample: an allowed error in percent of the mean, above 0, at a confidence level in (0, 1). */
-    public record Target(double errorPercent, double confidence) {
+    /**
+     * What is asked of the whole sample.
+     *
+     * @param errorPercent allowed error in percent of the mean, above 0
+     * @param confidence confidence level, in (0, 1)
+     * @param rule how degrees of freedom are counted for the half width to expect
+     */
+    public record Target(double errorPercent, double confidence, DegreesOfFreedom rule) {
         /** Refuses what is no target. */
         public Target {
             Arguments.positive(errorPercent, "allowed error");
             Arguments.confidence(confidence);
+        }
+
+        /** A target with units less strata for degrees of freedom. */
+        public Target(double errorPercent, double confidence) {
+            this(errorPercent, confidence, DegreesOfFreedom.UNITS_MINUS_STRATA);
         }
     }
 
@@ -145,7 +156,7 @@ public record NextUnits(int[] units, int[] more, int total, double expectedError
         double[] weights = planned.stream().mapToDouble(PlannedStratum::weight).toArray();
         double df =
                 WeightedSum.of(weights, parts, DegreesOfFreedom.SATTERTHWAITE).df();
-        double expected = Allocation.errorPercent(units, target.confidence, planned);
+        double expected = WeightedSum.of(weights, parts, target.rule).samplingErrorPercent(target.confidence);
         double assurance = Assurance.of(expected, target.errorPercent, df);
         return new NextUnits(units, more, Arrays.stream(units).sum(), expected, assurance);
     }

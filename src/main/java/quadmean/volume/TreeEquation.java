@@ -94,6 +94,27 @@ public final class TreeEquation {
         return spec.isBoardFeet() ? v : spec.volumeUnit().convert(v, Unit.CUBIC_METRE);
     }
 
+    /**
+     * An equation with the numbers of one tree, in the units of its coefficients.
+     *
+     * @param spec the equation
+     * @param dbh dbh
+     * @param height total height; NaN if not known
+     * @param logs number of 16-ft logs; NaN if not known
+     * @param value what the equation gives, of any sign; NaN where it has no value
+     */
+    public record Working(VolumeSpec spec, double dbh, double height, double logs, double value) {}
+
+    /** The numbers behind {@link #volume}. */
+    public Working working(double dbhCm, double heightM, double logs) {
+        return new Working(
+                spec,
+                Unit.CENTIMETRE.convert(dbhCm, spec.dbhUnit()),
+                spec.needsHeight() ? Unit.METRE.convert(heightM, spec.heightUnit()) : Double.NaN,
+                logs,
+                raw(dbhCm, heightM, logs));
+    }
+
     /** Why a tree gets no volume; empty if it gets one. */
     public Optional<Gap> gap(double dbhCm, double heightM, double logs) {
         if (!Double.isNaN(volume(dbhCm, heightM, logs))) {

@@ -1,0 +1,164 @@
+package quadmean.report;
+
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import quadmean.chart.Wording;
+import quadmean.cruise.CruiseResult;
+import quadmean.cruise.ExplainRequest;
+import quadmean.cruise.Explanation;
+import quadmean.estimate.EstimateRow;
+import quadmean.estimate.MeanWorking;
+import quadmean.estimate.RatioWorking;
+import quadmean.model.SelectionMethod;
+import quadmean.stats.MeanEstimate;
+import quadmean.units.Attribute;
+import quadmean.units.BasalArea;
+import quadmean.units.Basis;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
+
+/** How a mean, a total or the quadratic mean diameter follows from plot values. */
+final class TotalSteps {
+    private final CruiseResult result;
+    private final ExplainRequest request;
+    private final UnitSystem units;
+    private final Attribute attribute;
+    private final Steps steps;
+
+    TotalSteps(CruiseResult result, ExplainRequest request, Steps steps) {
+        this.result = result;
+        this.request = request;
+        this.units = result.design().units();
+        this.attribute = request.attribute();
+        this.steps = steps;
+    }
+
+    void total(Explanation.OfTotal total) {
+        EstimateRow row = total.perArea();
+        Unit unit = row.unit(units);
+        DoubleUnaryOperator shown = v -> row.in(units, v);
+        title();
+        mean(total.mean(), "value", shown, unit);
+        limits(total.mean().t(), total.mean().mean(), row);
+        double area = Unit.HECTARE.convert(total.mean().areaHa(), units.area());
+        steps.say("Total: by the area of " + Steps.number(area) + " "
+                + units.area().label());
+        String sum = total.total().unit(units).label();
+        for (String what : List.of("estimate", "lower limit", "upper limit")) {
+            double each = pick(what, row);
+            if (Double.isFinite(each)) {
+                double all = total.total().in(units, pick(what, total.total()));
+                steps.step(what, Steps.number(area) + " × " + Steps.number(shown.applyAsDouble(each)), all, sum);
+            }
+        }
+        last(row, Wording.perArea(attribute, units));
+        last(total.total(), attribute.label() + ", total");
+    }
+
+    void diameter(Explanation.OfDiameter diameter) {
+        EstimateRow row = diameter.row();
+        RatioWorking ratio = diameter.ratio();
+        title();
+        Unit unit = Attribute.BASAL_AREA.unit(Basis.TOTAL, units);
+        DoubleUnaryOperator shown = v -> TreeSteps.shown(v, Attribute.BASAL_AREA, units);
+        double g = per(Attribute.BASAL_AREA, ratio.numerator().mean());
+        double n = per(Attribute.TREES, ratio.denominator().mean());
+        double each = shown.applyAsDouble(ratio.ratio().mean());
+        double factor = shown.applyAsDouble(BasalArea.ofTree(units.diameter().convert(1, Unit.CENTIMETRE)));
+        steps.say(
+                "Ratio of two means over plots: basal area over trees (total:basal_area and total:trees explain them)");
+        steps.step("basal area of the mean tree, r", Steps.number(g) + " / " + Steps.number(n), each, unit.label());
+        double qmd = row.in(units, row.mean());
+        steps.step(
+                "its diameter",
+                "√(" + Steps.number(each) + " / " + Steps.number(factor) + ")",
+                qmd,
+                units.diameter().label());
+        if (Double.isFinite(row.se())) {
+            steps.say("Its error: that of the mean of (g - r·n) / mean(n), with g and n of each plot");
+            mean(ratio.residuals(), "(g - r·n) / mean(n)", shown, unit);
+            double se = shown.applyAsDouble(ratio.ratio().se());
+            String how = Steps.number(qmd) + " / (2 × " + Steps.number(each) + ") × " + Steps.number(se);
+            steps.step(
+                    "standard error of the diameter",
+                    how,
+                    row.in(units, row.se()),
+                    units.diameter().label());
+        }
+        MeanEstimate mean = new MeanEstimate(row.n(), row.df(), row.mean(), row.se(), Double.NaN);
+        limits(ratio.residuals().t(), mean, row);
+        last(row, attribute.label());
+    }
+
+    private void title() {
+        steps.say(Wording.capital(attribute.label()) + ": "
+                + (request.stratum().equals(EstimateRow.ALL)
+                        ? "whole stand"
+                        : "stratum " + Names.stratum(result, request.stratum()))
+                + ", " + Names.species(result, request.species()));
+        if (result.design().selection() == SelectionMethod.SYSTEMATIC) {
+            steps.say("The sample is systematic and estimated as if plots were drawn at random.");
+        }
+    }
+
+    private void mean(MeanWorking working, String what, DoubleUnaryOperator shown, Unit unit) {
+        StrataSteps strata = new StrataSteps(result, working, shown, unit, steps);
+        if (working.way() == MeanWorking.Way.STRATA) {
+            strata.write(what);
+            return;
+        }
+        strata.values(what);
+        MeanEstimate m = working.mean();
+        steps.say(
+                "The sampling design of this cruise makes its estimate from these values by another way than the plain mean"
+                        + " of each stratum; its steps are not laid out here. It gives");
+        steps.say("  mean " + Steps.number(shown.applyAsDouble(m.mean())) + " " + unit.label());
+        steps.say("  standard error " + Steps.number(shown.applyAsDouble(m.se())) + " " + unit.label() + ", "
+                + Steps.number(m.df()) + " degrees of freedom");
+    }
+
+    private void limits(double t, MeanEstimate mean, EstimateRow row) {
+        if (!Double.isFinite(row.se())) {
+            steps.say("No limits: " + (row.reason().isEmpty() ? "the error is unknown" : row.reason()));
+            return;
+        }
+        String level = Wording.confidence(result.estimate().confidence());
+        steps.say("Limits at " + level + " confidence");
+        boolean byT = Steps.isSame(row.upper(), mean.mean() + t * mean.se())
+                && Steps.isSame(row.lower(), mean.mean() - t * mean.se());
+        String unit = row.unit(units).label();
+        double se = row.in(units, row.se());
+        double centre = row.in(units, row.mean());
+        double lower = row.in(units, row.lower());
+        double upper = row.in(units, row.upper());
+        if (!byT) {
+            steps.say("  not by mean ± t·SE but by "
+                    + result.design().estimation().interval().label() + ": " + Steps.number(lower) + " to "
+                    + Steps.number(upper) + " " + unit);
+            return;
+        }
+        steps.say("  Student's t for " + level + " and " + Steps.number(row.df()) + " degrees of freedom: "
+                + Steps.number(t));
+        String half = Steps.number(t) + " × " + Steps.number(se);
+        steps.step("lower", Steps.number(centre) + " - " + half, lower, unit);
+        steps.step("upper", Steps.number(centre) + " + " + half, upper, unit);
+        steps.step("sampling error", "100 × " + half + " / " + Steps.number(centre), row.samplingErrorPercent(), "%");
+    }
+
+    private void last(EstimateRow row, String what) {
+        String reason = Double.isFinite(row.mean()) ? " " + row.unit(units).label() : " (" + row.reason() + ")";
+        steps.say(what + " = " + Steps.number(row.in(units, row.mean())) + reason);
+    }
+
+    private double per(Attribute of, double metric) {
+        return of.unit(Basis.PER_AREA, UnitSystem.METRIC).convert(metric, of.unit(Basis.PER_AREA, units));
+    }
+
+    private static double pick(String what, EstimateRow row) {
+        return switch (what) {
+            case "estimate" -> row.mean();
+            case "lower limit" -> row.lower();
+            default -> row.upper();
+        };
+    }
+}
