@@ -75,6 +75,9 @@ final class ClassTables {
     private void tables(Html html, List<Attribute> attributes, Basis basis) {
         for (Attribute attribute : attributes) {
             List<ClassRow> rows = structure.rows(attribute, basis);
+            if (rows.isEmpty()) {
+                continue;
+            }
             if (rows.stream().allMatch(c -> Double.isNaN(c.row().mean()))) {
                 html.element(
                         "p",

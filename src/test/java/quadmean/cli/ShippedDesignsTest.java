@@ -27,6 +27,7 @@ class ShippedDesignsTest {
             "stand-table.csv",
             "stock-table.csv",
             "statistics.csv",
+            "plots-needed.csv",
             "remeasure.html",
             "remeasure.csv",
             "problems.csv");

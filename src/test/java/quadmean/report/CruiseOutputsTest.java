@@ -45,6 +45,7 @@ class CruiseOutputsTest {
                         "stand-table.csv",
                         "stock-table.csv",
                         "statistics.csv",
+                        "plots-needed.csv",
                         "remeasure.html",
                         "remeasure.csv",
                         "problems.csv"),
