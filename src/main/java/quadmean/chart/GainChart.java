@@ -53,7 +53,8 @@ final class GainChart {
         String alt = "Falling line of the expected sampling error of "
                 + needed.attribute().label() + " from " + now.plots() + " plots now to "
                 + first.gain().get(first.gain().size() - 1).plots() + " plots; the target of " + error
-                + " as a dashed line, " + (first.more() > 0 ? "reached at " + first.needed() + " plots." : "reached now.");
+                + " as a dashed line, "
+                + (first.more() > 0 ? "reached at " + first.needed() + " plots." : "reached now.");
         return Optional.of(new Picture("gain", title, alt, Drawing.svg(chart, "gain")));
     }
 

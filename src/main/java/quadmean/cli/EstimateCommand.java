@@ -13,8 +13,8 @@ import quadmean.cruise.CruiseRun;
 import quadmean.cruise.Explain;
 import quadmean.cruise.ExplainRequest;
 import quadmean.design.Design;
-import quadmean.report.ConsoleSummary;
 import quadmean.estimate.Worksheet;
+import quadmean.report.ConsoleSummary;
 import quadmean.report.CruiseOutputs;
 import quadmean.report.ExplainText;
 
@@ -38,7 +38,8 @@ final class EstimateCommand extends DesignCommand {
     @Option(
             names = "--explain",
             paramLabel = "NUMBER",
-            description = "Print the arithmetic of one number, step by step, and write no results: " + ExplainRequest.FORMS + ".")
+            description = "Print the arithmetic of one number, step by step, and write no results: "
+                    + ExplainRequest.FORMS + ".")
     private @Nullable String explain;
 
     @Override

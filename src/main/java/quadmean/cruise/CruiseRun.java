@@ -11,4 +11,7 @@ import quadmean.model.Tally;
  * @param result the result; null if a problem refused it
  * @param worksheet the plots that it was estimated from, to show the arithmetic of single numbers; null without a result
  */
-public record CruiseRun(Tally tally, @Nullable CruiseResult result, @Nullable Worksheet worksheet) {}
+public record CruiseRun(
+        Tally tally,
+        @Nullable CruiseResult result,
+        @Nullable Worksheet worksheet) {}

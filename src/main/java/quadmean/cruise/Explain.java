@@ -125,8 +125,7 @@ public final class Explain {
         Tree tree = heighted.tree();
         double height = heighted.source() == HeightSource.NONE ? Double.NaN : heighted.heightM();
         return book.find(tree.species())
-                .map(e -> e.working(
-                        tree.dbhCm(), height, tree.detail().logs().orElse(Double.NaN)));
+                .map(e -> e.working(tree.dbhCm(), height, tree.detail().logs().orElse(Double.NaN)));
     }
 
     private LogWorking log(CutLog log, Tree tree) {

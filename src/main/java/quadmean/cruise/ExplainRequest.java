@@ -24,8 +24,9 @@ import quadmean.units.Attribute;
  */
 public record ExplainRequest(Subject subject, String id, String stratum, String species, Attribute attribute) {
     /** How requests are written. */
-    public static final String FORMS = "plot:NUMBER, tree:PLOT-TREE or total, each with :ATTRIBUTE and :SPECIES where wanted,"
-            + " and :STRATUM after total";
+    public static final String FORMS =
+            "plot:NUMBER, tree:PLOT-TREE or total, each with :ATTRIBUTE and :SPECIES where wanted,"
+                    + " and :STRATUM after total";
 
     /** What a number may be of. */
     public enum Subject {
@@ -70,8 +71,11 @@ public record ExplainRequest(Subject subject, String id, String stratum, String 
                 ? sheet.plots().stream().map(SampledPlot::id).toList()
                 : result.trees().stream().map(t -> t.tree().label()).toList();
         if (!known.contains(id)) {
-            throw unknown(id, "no " + subject.id() + " that the estimate uses; write " + subject.id() + ":"
-                    + (subject == Subject.PLOT ? "NUMBER" : "PLOT-TREE"), known);
+            throw unknown(
+                    id,
+                    "no " + subject.id() + " that the estimate uses; write " + subject.id() + ":"
+                            + (subject == Subject.PLOT ? "NUMBER" : "PLOT-TREE"),
+                    known);
         }
         return id;
     }
@@ -83,7 +87,8 @@ public record ExplainRequest(Subject subject, String id, String stratum, String 
         boolean isSpecies = species(sheet).contains(word);
         String what = named.isPresent() ? "attribute" : isSpecies ? "species" : "stratum";
         if (named.isEmpty() && !isSpecies && !codes.contains(word)) {
-            List<String> all = new ArrayList<>(attributes(sheet).map(Attribute::id).toList());
+            List<String> all =
+                    new ArrayList<>(attributes(sheet).map(Attribute::id).toList());
             all.addAll(species(sheet));
             all.addAll(codes);
             throw unknown(
@@ -113,8 +118,7 @@ public record ExplainRequest(Subject subject, String id, String stratum, String 
     }
 
     private static Stream<Attribute> attributes(Worksheet sheet) {
-        return Stream.concat(
-                sheet.settings().attributes().stream(), Stream.of(Attribute.QUADRATIC_MEAN_DIAMETER));
+        return Stream.concat(sheet.settings().attributes().stream(), Stream.of(Attribute.QUADRATIC_MEAN_DIAMETER));
     }
 
     private static List<String> species(Worksheet sheet) {
@@ -134,7 +138,8 @@ public record ExplainRequest(Subject subject, String id, String stratum, String 
     }
 
     private static IllegalArgumentException unknown(String word, String what, List<String> known) {
-        String hint = Nearest.to(word, known).map(n -> "; did you mean " + n + "?").orElse("");
+        String hint =
+                Nearest.to(word, known).map(n -> "; did you mean " + n + "?").orElse("");
         return new IllegalArgumentException("'" + word + "' is " + what + hint);
     }
 }

@@ -17,6 +17,7 @@ public record PlotWorking(SampledPlot plot, List<StemWorking> stems, double perH
 
     /** What is in its value beside the trees listed (metric, per hectare), such as trees counted and not measured. */
     public double rest() {
-        return perHa - Moments.sum(stems.stream().mapToDouble(StemWorking::perHa).toArray());
+        return perHa
+                - Moments.sum(stems.stream().mapToDouble(StemWorking::perHa).toArray());
     }
 }

@@ -34,9 +34,7 @@ final class PlotsAhead {
         this.plots = plots;
         this.settings = settings;
         this.target = new NextUnits.Target(
-                settings.targetErrorPercent(),
-                settings.confidence(),
-                StratifiedSample.degrees(settings));
+                settings.targetErrorPercent(), settings.confidence(), StratifiedSample.degrees(settings));
     }
 
     /**

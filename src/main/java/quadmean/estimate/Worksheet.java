@@ -55,8 +55,8 @@ public record Worksheet(List<Stratum> strata, List<SampledPlot> plots, EstimateS
         ToDoubleFunction<SampledPlot> x = value(species, denominator);
         MeanEstimate ratio = sample.ratio(y, x);
         MeanEstimate meanX = sample.mean(x);
-        MeanWorking residuals = mean(
-                stratum, p -> (y.applyAsDouble(p) - ratio.mean() * x.applyAsDouble(p)) / meanX.mean());
+        MeanWorking residuals =
+                mean(stratum, p -> (y.applyAsDouble(p) - ratio.mean() * x.applyAsDouble(p)) / meanX.mean());
         return new RatioWorking(sample.mean(y), meanX, ratio, residuals);
     }
 
@@ -81,9 +81,8 @@ public record Worksheet(List<Stratum> strata, List<SampledPlot> plots, EstimateS
     }
 
     private StratumWorking stratum(Stratum stratum, double areaHa, ToDoubleFunction<SampledPlot> value) {
-        List<SampledPlot> own = plots.stream()
-                .filter(p -> p.stratum().equals(stratum.code()))
-                .toList();
+        List<SampledPlot> own =
+                plots.stream().filter(p -> p.stratum().equals(stratum.code())).toList();
         return new StratumWorking(
                 stratum.code(),
                 stratum.areaHa(),
@@ -97,7 +96,9 @@ public record Worksheet(List<Stratum> strata, List<SampledPlot> plots, EstimateS
     private static boolean isSame(MeanEstimate a, MeanEstimate b) {
         double size = Math.abs(a.mean()) + (Double.isFinite(a.sd()) ? a.sd() : 0);
         boolean sameError = Double.isNaN(a.se()) == Double.isNaN(b.se()) && !(Math.abs(a.se() - b.se()) > SAME * size);
-        return Math.abs(a.mean() - b.mean()) <= SAME * size && sameError && !(Math.abs(a.df() - b.df()) > SAME * a.df());
+        return Math.abs(a.mean() - b.mean()) <= SAME * size
+                && sameError
+                && !(Math.abs(a.df() - b.df()) > SAME * a.df());
     }
 
     private List<Stratum> strata(String code) {

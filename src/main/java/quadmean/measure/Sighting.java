@@ -17,7 +17,8 @@ public sealed interface Sighting permits HorizontalSighting, GroundSlopeSighting
 
     /** The formula of {@link #height} with its numbers, in metres and tangents. */
     default String working() {
-        return distance() + " × (" + readings().topTangent() + " - (" + readings().baseTangent() + "))";
+        return distance() + " × (" + readings().topTangent() + " - ("
+                + readings().baseTangent() + "))";
     }
 
     /** How the height answers to each thing read. */

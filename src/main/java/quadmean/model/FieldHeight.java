@@ -14,7 +14,13 @@ import java.util.List;
  * @param working how it follows from its readings, as a formula with numbers in metres; empty where it was measured
  */
 public record FieldHeight(
-        double metres, HeightSource source, String column, String text, double sdM, List<String> remarks, String working) {
+        double metres,
+        HeightSource source,
+        String column,
+        String text,
+        double sdM,
+        List<String> remarks,
+        String working) {
     public FieldHeight {
         remarks = List.copyOf(remarks);
     }

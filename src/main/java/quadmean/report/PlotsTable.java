@@ -45,10 +45,11 @@ final class PlotsTable {
                     Names.stratum(result, shares.get(0).strata().get(h).stratum()),
                     shares.get(0).strata().get(h).run(),
                     shares.stream()
-                            .flatMap(s -> List.of(
-                                    s.strata().get(stratum).needed(),
-                                    s.strata().get(stratum).more())
-                                    .stream())
+                            .flatMap(s ->
+                                    List.of(
+                                            s.strata().get(stratum).needed(),
+                                            s.strata().get(stratum).more())
+                                            .stream())
                             .toList());
         }
         row(

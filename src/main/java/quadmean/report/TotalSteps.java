@@ -41,13 +41,14 @@ final class TotalSteps {
         mean(total.mean(), "value", shown, unit);
         limits(total.mean().t(), total.mean().mean(), row);
         double area = Unit.HECTARE.convert(total.mean().areaHa(), units.area());
-        steps.say("Total: by the area of " + Steps.number(area) + " " + units.area().label());
+        steps.say("Total: by the area of " + Steps.number(area) + " "
+                + units.area().label());
         String sum = total.total().unit(units).label();
         for (String what : List.of("estimate", "lower limit", "upper limit")) {
             double each = pick(what, row);
             if (Double.isFinite(each)) {
                 double all = total.total().in(units, pick(what, total.total()));
-                steps.step(what, Steps.number(area) + " × " + Steps.number(shown.applyAsDouble(each)), all, sum);
+                steps.step(what, Steps.number(area) + " × " + Steps.term(shown.applyAsDouble(each)), all, sum);
             }
         }
         last(row, Wording.perArea(attribute, units));
@@ -64,7 +65,8 @@ final class TotalSteps {
         double n = per(Attribute.TREES, ratio.denominator().mean());
         double each = shown.applyAsDouble(ratio.ratio().mean());
         double factor = shown.applyAsDouble(BasalArea.ofTree(units.diameter().convert(1, Unit.CENTIMETRE)));
-        steps.say("Ratio of two means over plots: basal area over trees (total:basal_area and total:trees explain them)");
+        steps.say(
+                "Ratio of two means over plots: basal area over trees (total:basal_area and total:trees explain them)");
         steps.step("basal area of the mean tree, r", Steps.number(g) + " / " + Steps.number(n), each, unit.label());
         double qmd = row.in(units, row.mean());
         steps.step(
@@ -77,7 +79,11 @@ final class TotalSteps {
             mean(ratio.residuals(), "(g - r·n) / mean(n)", shown, unit);
             double se = shown.applyAsDouble(ratio.ratio().se());
             String how = Steps.number(qmd) + " / (2 × " + Steps.number(each) + ") × " + Steps.number(se);
-            steps.step("standard error of the diameter", how, row.in(units, row.se()), units.diameter().label());
+            steps.step(
+                    "standard error of the diameter",
+                    how,
+                    row.in(units, row.se()),
+                    units.diameter().label());
         }
         MeanEstimate mean = new MeanEstimate(row.n(), row.df(), row.mean(), row.se(), Double.NaN);
         limits(ratio.residuals().t(), mean, row);
@@ -89,7 +95,7 @@ final class TotalSteps {
                 + (request.stratum().equals(EstimateRow.ALL)
                         ? "whole stand"
                         : "stratum " + Names.stratum(result, request.stratum()))
-                + ", " + Names.species(result, request.species()));
+                + ", " + species());
         if (result.design().selection() == SelectionMethod.SYSTEMATIC) {
             steps.say("The sample is systematic and estimated as if plots were drawn at random.");
         }
@@ -103,8 +109,9 @@ final class TotalSteps {
         }
         strata.values(what);
         MeanEstimate m = working.mean();
-        steps.say("The sampling design of this cruise makes its estimate from these values by another way than the plain mean"
-                + " of each stratum; its steps are not laid out here. It gives");
+        steps.say(
+                "The sampling design of this cruise makes its estimate from these values by another way than the plain mean"
+                        + " of each stratum; its steps are not laid out here. It gives");
         steps.say("  mean " + Steps.number(shown.applyAsDouble(m.mean())) + " " + unit.label());
         steps.say("  standard error " + Steps.number(shown.applyAsDouble(m.se())) + " " + unit.label() + ", "
                 + Steps.number(m.df()) + " degrees of freedom");
@@ -135,11 +142,7 @@ final class TotalSteps {
         String half = Steps.number(t) + " × " + Steps.number(se);
         steps.step("lower", Steps.number(centre) + " - " + half, lower, unit);
         steps.step("upper", Steps.number(centre) + " + " + half, upper, unit);
-        steps.step(
-                "sampling error",
-                "100 × " + half + " / " + Steps.number(centre),
-                row.samplingErrorPercent(),
-                "%");
+        steps.step("sampling error", "100 × " + half + " / " + Steps.number(centre), row.samplingErrorPercent(), "%");
     }
 
     private void last(EstimateRow row, String what) {
@@ -157,5 +160,9 @@ final class TotalSteps {
             case "lower limit" -> row.lower();
             default -> row.upper();
         };
+    }
+
+    private String species() {
+        return request.species().equals(EstimateRow.ALL) ? "all species" : Names.species(result, request.species());
     }
 }

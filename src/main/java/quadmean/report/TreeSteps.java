@@ -63,8 +63,7 @@ final class TreeSteps {
     private void volume() {
         height();
         working.volume()
-                .ifPresentOrElse(
-                        this::equation, () -> steps.say("  volume: not known, for there is no equation"));
+                .ifPresentOrElse(this::equation, () -> steps.say("  volume: not known, for there is no equation"));
         steps.say("  volume of one tree: "
                 + Steps.number(shown(working.stem().stem().wood().volumeM3(), Attribute.VOLUME, units)) + " "
                 + Attribute.VOLUME.unit(Basis.TOTAL, units).label());
@@ -74,24 +73,35 @@ final class TreeSteps {
         List<String> names = w.spec().form().coefficients();
         StringBuilder with = new StringBuilder();
         for (int i = 0; i < names.size(); i++) {
-            with.append(names.get(i)).append(' ').append(Steps.number(w.spec().coefficients().get(i))).append(", ");
+            with.append(names.get(i))
+                    .append(' ')
+                    .append(Steps.number(w.spec().coefficients().get(i)))
+                    .append(", ");
         }
         if (w.spec().form().isLogarithmic()) {
             with.append("base ").append(w.spec().logBase().id());
             if (w.spec().residualSd() > 0) {
-                with.append(", corrected for bias by half the square of ").append(Steps.number(w.spec().residualSd()));
+                with.append(", corrected for bias by half the square of ")
+                        .append(Steps.number(w.spec().residualSd()));
             }
             with.append(", ");
         }
-        with.append("D ").append(Steps.number(w.dbh())).append(' ').append(w.spec().dbhUnit().label());
+        with.append("D ")
+                .append(Steps.number(w.dbh()))
+                .append(' ')
+                .append(w.spec().dbhUnit().label());
         if (w.spec().needsHeight()) {
-            with.append(", H ").append(Steps.number(w.height())).append(' ').append(w.spec().heightUnit().label());
+            with.append(", H ")
+                    .append(Steps.number(w.height()))
+                    .append(' ')
+                    .append(w.spec().heightUnit().label());
         } else {
             with.append(", L ").append(Steps.number(w.logs()));
         }
         steps.say("  equation: " + w.spec().form().formula() + " with " + with + "; "
                 + w.spec().source() + " (" + w.spec().standing().label() + ")");
-        steps.say("  equation gives V " + Steps.number(w.value()) + " " + w.spec().volumeUnit().label());
+        steps.say("  equation gives V " + Steps.number(w.value()) + " "
+                + w.spec().volumeUnit().label());
     }
 
     private void greenWeight() {
@@ -108,9 +118,11 @@ final class TreeSteps {
     }
 
     private void biomass() {
-        working.biomass().ifPresent(b -> steps.say("  equation: " + b.form().formula() + " with " + coefficients(b)
-                + ", d " + Steps.number(working.stem().stem().dbhCm()) + " cm; "
-                + b.provenance().source() + " (" + b.provenance().standing().label() + ")"));
+        working.biomass()
+                .ifPresent(b -> steps.say("  equation: " + b.form().formula() + " with " + coefficients(b)
+                        + ", d " + Steps.number(working.stem().stem().dbhCm()) + " cm; "
+                        + b.provenance().source() + " ("
+                        + b.provenance().standing().label() + ")"));
         steps.say("  dry biomass of one tree: "
                 + Steps.number(shown(
                         Unit.KILOGRAM.convert(working.stem().stem().wood().dryKg(), Unit.TONNE),
@@ -130,7 +142,8 @@ final class TreeSteps {
                 .ifPresent(c -> steps.step(
                         "carbon",
                         Steps.number(shown(
-                                        Unit.KILOGRAM.convert(working.stem().stem().wood().dryKg(), Unit.TONNE),
+                                        Unit.KILOGRAM.convert(
+                                                working.stem().stem().wood().dryKg(), Unit.TONNE),
                                         Attribute.BIOMASS,
                                         units))
                                 + " × " + Steps.number(c.share()),
@@ -205,7 +218,8 @@ final class TreeSteps {
     }
 
     private void value(LogWorking l) {
-        steps.say("    net of defect " + Steps.number(l.log().defect()) + ": " + Steps.number(l.log().netBoardFeet())
+        steps.say("    net of defect " + Steps.number(l.log().defect()) + ": "
+                + Steps.number(l.log().netBoardFeet())
                 + " bf" + rule(l) + ", " + Steps.number(shown(l.log().netM3(), Attribute.NET_LOG_VOLUME, units)) + " "
                 + units.volume().label());
         String price = l.price()
@@ -253,7 +267,8 @@ final class TreeSteps {
         for (int i = 0; i < curve.parameters().length; i++) {
             with.append(", ").append((char) ('a' + i)).append(' ').append(Steps.number(curve.parameters()[i]));
         }
-        double d = Unit.CENTIMETRE.convert(working.tree().tree().dbhCm(), curve.units().diameter());
+        double d = Unit.CENTIMETRE.convert(
+                working.tree().tree().dbhCm(), curve.units().diameter());
         String scaled = curve.ratio().value() == 1
                 ? ""
                 : "; what is above bh times " + Steps.number(curve.ratio().value()) + " for this species";
@@ -262,9 +277,10 @@ final class TreeSteps {
                 + Steps.number(d) + " " + curve.units().diameter().label() + scaled + "; gives "
                 + Steps.number(gives) + " " + curve.units().length().label());
         if (!Steps.isSame(working.curveHeightM(), working.tree().heightM())) {
-            steps.say(working.tree().source() == HeightSource.CALIBRATED_CURVE
-                    ? "  the curve is moved to the level of the plot by its measured trees"
-                    : "  a draw of the scatter about the curve is added, from the seed of the design");
+            steps.say(
+                    working.tree().source() == HeightSource.CALIBRATED_CURVE
+                            ? "  the curve is moved to the level of the plot by its measured trees"
+                            : "  a draw of the scatter about the curve is added, from the seed of the design");
         }
     }
 
