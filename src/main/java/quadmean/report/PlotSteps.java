@@ -6,6 +6,7 @@ import quadmean.cruise.ExplainRequest;
 import quadmean.cruise.ExplainRequest.Subject;
 import quadmean.cruise.Explanation;
 import quadmean.cruise.TreeWorking;
+import quadmean.estimate.EstimateRow;
 import quadmean.estimate.StemWorking;
 import quadmean.model.PlotDesign;
 import quadmean.model.Tree;
@@ -35,7 +36,7 @@ final class PlotSteps {
 
     void write() {
         String id = plot.plot().plot().id();
-        String species = Names.species(result, request.species());
+        String species = species();
         steps.say("Plot " + id + ", stratum "
                 + Names.stratum(result, plot.plot().plot().stratum()) + ": " + attribute.label() + ", "
                 + (request.subject() == Subject.TREE ? "tree " + request.id() : species));
@@ -142,5 +143,9 @@ final class PlotSteps {
 
     private double perArea(double metric) {
         return attribute.unit(Basis.PER_AREA, UnitSystem.METRIC).convert(metric, perArea());
+    }
+
+    private String species() {
+        return request.species().equals(EstimateRow.ALL) ? "all species" : Names.species(result, request.species());
     }
 }

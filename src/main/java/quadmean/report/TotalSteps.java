@@ -48,7 +48,7 @@ final class TotalSteps {
             double each = pick(what, row);
             if (Double.isFinite(each)) {
                 double all = total.total().in(units, pick(what, total.total()));
-                steps.step(what, Steps.number(area) + " × " + Steps.number(shown.applyAsDouble(each)), all, sum);
+                steps.step(what, Steps.number(area) + " × " + Steps.term(shown.applyAsDouble(each)), all, sum);
             }
         }
         last(row, Wording.perArea(attribute, units));
@@ -95,7 +95,7 @@ final class TotalSteps {
                 + (request.stratum().equals(EstimateRow.ALL)
                         ? "whole stand"
                         : "stratum " + Names.stratum(result, request.stratum()))
-                + ", " + Names.species(result, request.species()));
+                + ", " + species());
         if (result.design().selection() == SelectionMethod.SYSTEMATIC) {
             steps.say("The sample is systematic and estimated as if plots were drawn at random.");
         }
@@ -160,5 +160,9 @@ final class TotalSteps {
             case "lower limit" -> row.lower();
             default -> row.upper();
         };
+    }
+
+    private String species() {
+        return request.species().equals(EstimateRow.ALL) ? "all species" : Names.species(result, request.species());
     }
 }
