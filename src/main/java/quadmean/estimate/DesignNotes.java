@@ -2,7 +2,6 @@ package quadmean.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
-import quadmean.model.Estimator;
 import quadmean.model.EstimatorRules;
 import quadmean.model.VarianceForm;
 
@@ -28,6 +27,7 @@ final class DesignNotes {
                         + " out below zero; they are shown as they come out, so that the whole adds up.");
             case CLUSTER, TWO_STAGE ->
                 notes.add("The units are clusters of plots: n and the degrees of freedom count clusters.");
+            case HANSEN_HURWITZ -> notes.add("A plot drawn more than once counts as often: n counts draws.");
             default -> {}
         }
         if (rules.estimator().isDouble() || rules.estimator().isClustered()) {
@@ -35,7 +35,7 @@ final class DesignNotes {
                     rules.estimator().isDouble()
                             ? "goes by plots listed and plots visited"
                             : "goes by clusters and plots in them"));
-        } else if (rules.estimator() == Estimator.HORVITZ_THOMPSON) {
+        } else if (rules.estimator().needsChance()) {
             notes.add(moreOf("goes by the chances of all plots"));
         }
         return notes;

@@ -1,5 +1,6 @@
 package quadmean.estimate;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.ToDoubleFunction;
@@ -7,6 +8,7 @@ import quadmean.model.PlotFacts.Place;
 import quadmean.model.VarianceForm;
 import quadmean.stats.GridPosition;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.Moments;
 import quadmean.stats.SystematicVariance;
 
 /** The mean of plots on a grid, with the variance that the design names. */
@@ -19,7 +21,14 @@ final class GridMean implements StratumEstimator {
 
     @Override
     public double[] spread(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
-        return drawn.values(value);
+        double[] values = drawn.values(value);
+        Moments m = Moments.of(values);
+        double shrink = m.sd() > 0 ? mean(drawn, value).sd() / m.sd() : 1;
+        return Double.isNaN(shrink)
+                ? new double[0]
+                : Arrays.stream(values)
+                        .map(v -> m.mean() + shrink * (v - m.mean()))
+                        .toArray();
     }
 
     private static List<GridPosition> grid(DrawnPlots drawn) {

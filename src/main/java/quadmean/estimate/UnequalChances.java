@@ -28,15 +28,6 @@ final class UnequalChances implements StratumEstimator {
     }
 
     @Override
-    public double[] spread(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
-        if (drawn.rules().estimator() == Estimator.HORVITZ_THOMPSON) {
-            return new double[0];
-        }
-        double share = plotHa(drawn) / drawn.stratum().areaHa();
-        return perDraw(drawn, p -> value.applyAsDouble(p) * share / p.facts().chance());
-    }
-
-    @Override
     public int units(DrawnPlots drawn) {
         return perDraw(drawn, p -> 0).length;
     }

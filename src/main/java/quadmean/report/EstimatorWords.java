@@ -24,8 +24,18 @@ final class EstimatorWords {
 
     /** How the plots were chosen, and what their error is taken to be. */
     static String selection(Design design) {
-        VarianceForm variance = design.estimation().estimation().variance();
+        EstimatorRules rules = design.estimation().estimation();
+        VarianceForm variance = rules.variance();
         SelectionMethod method = design.selection();
+        if (rules.estimator().needsChance()) {
+            return rules.estimator().label();
+        }
+        if (rules.estimator().isClustered()) {
+            return "clusters of plots: " + method.label();
+        }
+        if (rules.estimator().isDouble()) {
+            return method.label() + ", in two phases";
+        }
         return method.isSystematic() && variance != null && variance.isOfGrid()
                 ? method.label().replace("its error estimated as if it were random", "its error by " + variance.label())
                 : method.label();
@@ -180,7 +190,7 @@ final class EstimatorWords {
     /** Whether the number of plots for the target follows from the spread between plots. */
     static boolean hasPlotsNeeded(Design design) {
         Estimator estimator = design.estimation().estimation().estimator();
-        return !estimator.isDouble() && !estimator.isClustered() && estimator != Estimator.HORVITZ_THOMPSON;
+        return !estimator.isDouble() && !estimator.isClustered() && !estimator.needsChance();
     }
 
     /** The heading of the table of variances. */

@@ -10,6 +10,7 @@ import quadmean.design.StratumEntry;
 import quadmean.model.PlotDesign;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
+import quadmean.model.VarianceForm;
 import quadmean.units.Unit;
 
 /** The part of {@code estimate.json} about what went in: design, equations, problems. */
@@ -30,6 +31,9 @@ final class JsonInputs {
         node.put("areaHa", design.areaHa());
         node.put("areaAc", Unit.HECTARE.convert(design.areaHa(), Unit.ACRE));
         node.put("selection", design.selection().id());
+        node.put("estimator", design.estimation().estimation().estimator().id());
+        VarianceForm variance = design.estimation().estimation().variance();
+        JsonNumbers.putText(node, "variance", variance == null ? "" : variance.id());
         node.put("finitePopulation", design.finitePopulation().id());
         node.put("degreesRule", design.degreesRule().id());
         node.set("plot", plot(design.plot()));

@@ -53,6 +53,7 @@ final class JsonSeries {
                         "se",
                         v.attribute().unit(Basis.PER_AREA, UnitSystem.METRIC).convert(v.se(), unit));
                 JsonNumbers.put(node, "samplingErrorPercent", v.samplingErrorPercent());
+                JsonNumbers.putText(node, "reason", v.reason());
             }
         }
         return list;

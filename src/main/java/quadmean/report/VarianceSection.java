@@ -31,13 +31,15 @@ final class VarianceSection {
                         Cell.number("Standard error"),
                         Cell.number("df"),
                         Cell.number("Sampling error")));
+        Footnotes notes = new Footnotes();
         VarianceForm used = result.design().estimation().estimation().variance();
         for (OtherVariance v : result.estimate().alternatives()) {
             Unit unit = v.attribute().unit(Basis.PER_AREA, units);
             double se = v.attribute().unit(Basis.PER_AREA, UnitSystem.METRIC).convert(v.se(), unit);
             table.row(List.of(
                     Cell.text(Wording.capital(v.attribute().label()) + ", " + unit.label()),
-                    Cell.text(v.variance().label() + (v.variance() == used ? " (in use)" : "")),
+                    Cell.text(
+                            v.variance().label() + (v.variance() == used ? " (in use)" : "") + notes.mark(v.reason())),
                     Cell.number(Rounding.significant(se, 3).text(se)),
                     Cell.number(Rounding.significant(v.df(), 3).text(v.df())),
                     Cell.number(Rounding.percent(v.samplingErrorPercent()))));
@@ -47,7 +49,7 @@ final class VarianceSection {
                 "p",
                 "The same plots and the same estimate; only what is taken for its error differs. The design chooses before the"
                         + " results are known: to pick the smallest afterwards makes an error that is too small.");
-        html.raw(table.markup());
+        html.raw(table.markup() + notes.markup());
         html.raw("<dl>\n");
         result.estimate().alternatives().stream()
                 .map(OtherVariance::variance)
