@@ -74,7 +74,7 @@ public final class Cruise {
                     PlotFacts.NONE));
         });
         StandEstimate estimate =
-                StandEstimator.estimate(design.stratumList(), plots, settings(design, woods.missing()));
+                StandEstimator.estimate(design.stratumList(), plots, settings(design, woods.missing()), design.seed());
         estimate = estimate.withNotes(woods.notes()).withNotes(plotNotes(design));
         List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, books.volumes(), estimate);
         return new CruiseRun(

@@ -1,6 +1,7 @@
 package quadmean.estimate;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
@@ -38,4 +39,9 @@ interface Sample {
 
     /** The plot values stratum by stratum, with weights by area. */
     List<StratumSample> samples(ToDoubleFunction<SampledPlot> value);
+
+    /** The units that a bootstrap draws; empty where the sampling design has none. */
+    default Optional<ResampledUnits> resampled() {
+        return Optional.empty();
+    }
 }

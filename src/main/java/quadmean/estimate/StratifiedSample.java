@@ -1,13 +1,16 @@
 package quadmean.estimate;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.DegreesRule;
 import quadmean.model.Stratum;
 import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.RatioEstimate;
+import quadmean.stats.ResampledStratum;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
 
@@ -83,6 +86,15 @@ final class StratifiedSample implements Sample {
                     areaHa / area, settings.finitePopulation().plotsIn(settings.plot(), areaHa), values));
         }
         return samples;
+    }
+
+    @Override
+    public Optional<ResampledUnits> resampled() {
+        List<SampledPlot> units = new ArrayList<>();
+        plots.forEach(
+                p -> p.stream().sorted(Comparator.comparing(SampledPlot::id)).forEach(units::add));
+        return Optional.of(new ResampledUnits(
+                samples(plot -> 0).stream().map(ResampledStratum::of).toList(), units));
     }
 
     private DegreesOfFreedom degrees() {

@@ -90,6 +90,7 @@ public final class EstimateJson {
         JsonNumbers.put(node, "lower", row.in(system, row.lower()));
         JsonNumbers.put(node, "upper", row.in(system, row.upper()));
         JsonNumbers.put(node, "samplingErrorPercent", row.samplingErrorPercent());
+        node.put("interval", result.design().estimation().interval().id());
         JsonNumbers.putText(node, "equationStanding", Facts.standing(result, row));
         JsonNumbers.putText(node, "reason", row.reason());
         return node;

@@ -107,13 +107,7 @@ final class MethodSection {
                         ? "No correction: standard errors do not shrink with the share of the tract that plots cover."
                         : "Variances are corrected by 1 - n/N, N the number of plots that would tile the tract.");
         item(html, "Degrees of freedom", Wording.capital(design.degreesRule().label()) + ".");
-        item(
-                html,
-                "Limits",
-                "Estimate ± t·SE with Student's t at "
-                        + Wording.confidence(result.estimate().confidence())
-                        + " confidence, two-sided. They assume that means"
-                        + " of plots vary about normally, which few plots or very uneven ones do not warrant.");
+        item(html, "Limits", LimitWords.of(result));
         item(
                 html,
                 "Plots needed",
