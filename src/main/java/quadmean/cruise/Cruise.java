@@ -53,6 +53,16 @@ public final class Cruise {
      * @throws IOException if a tally file is missing or cannot be read
      */
     public static CruiseRun run(Design design) throws IOException {
+        return run(design, Progress.SILENT);
+    }
+
+    /**
+     * Works a cruise through: read, check, fit and fill heights, volumes, estimate.
+     *
+     * @param progress told of long work
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static CruiseRun run(Design design, Progress progress) throws IOException {
         WoodBooks books = WoodBooks.of(design);
         Tally tally = check(design, books);
         if (tally.isRefused()) {
@@ -60,12 +70,12 @@ public final class Cruise {
         }
         CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design));
         Woods woods = new Woods(design, books, curves);
-        List<HeightedTree> heighted = new ArrayList<>();
+        List<List<HeightedTree>> byPlot = new ArrayList<>();
         List<SampledPlot> plots = new ArrayList<>();
         tally.plots().forEach(plot -> {
             List<HeightedTree> filled =
                     plot.trees().stream().map(t -> fill(design, curves, t)).toList();
-            heighted.addAll(filled);
+            byPlot.add(filled);
             plots.add(new SampledPlot(
                     plot.id(),
                     plot.stratum(),
@@ -73,24 +83,28 @@ public final class Cruise {
                     design.exceptions().inside(plot.id()),
                     PlotFacts.NONE));
         });
-        StandEstimate estimate =
-                StandEstimator.estimate(design.stratumList(), plots, settings(design, woods.missing()), design.seed());
+        EstimateSettings settings = settings(design, woods.missing());
+        StandEstimate estimate = StandEstimator.estimate(design.stratumList(), plots, settings, design.seed());
         estimate = estimate.withNotes(woods.notes()).withNotes(plotNotes(design));
         List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, books.volumes(), estimate);
+        List<ErrorBudget> budgets = new BudgetMaker(
+                        design, tally, heightSettings(design), curves, books, settings, byPlot, plots, progress)
+                .budgets();
         return new CruiseRun(
                 tally,
                 new CruiseResult(
                         design,
                         tally,
                         curves,
-                        heighted,
+                        byPlot.stream().flatMap(List::stream).toList(),
                         plots.stream()
                                 .flatMap(p -> p.stems().stream())
                                 .map(Stem::wood)
                                 .toList(),
                         woods.used(),
                         estimate,
-                        remeasure));
+                        remeasure,
+                        budgets));
     }
 
     /** What plots that are not like the others mean for the estimate. */
@@ -135,7 +149,7 @@ public final class Cruise {
                         HeightAdvice.plan(design, trees, curves)));
     }
 
-    private static HeightedTree fill(Design design, CurveTable curves, Tree tree) {
+    static HeightedTree fill(Design design, CurveTable curves, Tree tree) {
         HeightedTree filled = curves.fill(tree);
         return switch (design.height().curves().filling()) {
             case MEAN -> filled;

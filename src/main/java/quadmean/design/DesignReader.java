@@ -134,7 +134,7 @@ public final class DesignReader {
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),
                 wood,
-                EstimateParser.parse(root));
+                EstimateParser.parse(root, units));
         checkFieldRules(root, design);
         checkTiles(selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);

@@ -108,6 +108,41 @@ public final class CurveTable {
         return HeightedTree.filled(tree, curve.predict(tree.dbhCm()), source(curve), isExtrapolated);
     }
 
+    /** What the filled height of a tree shares with other trees; nothing where it has a field height, or no curve. */
+    public List<SharedError> sharedErrors(Tree tree) {
+        SpeciesCurve search = search(tree.species());
+        HeightCurve curve = search.chosen();
+        if (tree.height() != null || curve == null) {
+            return List.of();
+        }
+        PlotCalibration calibration = search.used();
+        return calibration != null && calibration.covers(tree.plot())
+                ? calibration.sharedErrors(tree.plot(), tree.dbhCm(), search.species())
+                : curve.sharedErrors(tree.dbhCm(), search.species());
+    }
+
+    /**
+     * The same curves fitted again to other trees: each species and group keeps the form and the scope that it has here. Where a
+     * curve cannot be fitted to the trees, it stays as it is.
+     *
+     * @param trees every tree, those with a field height are fitted to
+     */
+    public CurveTable refit(List<Tree> trees, HeightSettings settings) {
+        return CurveRefit.of(this, trees, settings);
+    }
+
+    static CurveTable of(SpeciesCurve pooled, Map<String, SpeciesCurve> byGroup, Map<String, SpeciesCurve> bySpecies) {
+        return new CurveTable(pooled, byGroup, bySpecies);
+    }
+
+    Map<String, SpeciesCurve> byGroup() {
+        return byGroup;
+    }
+
+    Map<String, SpeciesCurve> bySpecies() {
+        return bySpecies;
+    }
+
     private static HeightSource source(HeightCurve curve) {
         return switch (curve.scope()) {
             case SPECIES -> HeightSource.SPECIES_CURVE;

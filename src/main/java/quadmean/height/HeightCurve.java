@@ -1,5 +1,6 @@
 package quadmean.height;
 
+import java.util.List;
 import java.util.Objects;
 import quadmean.model.CurveForm;
 import quadmean.stats.LeastSquaresFit;
@@ -91,14 +92,29 @@ public record HeightCurve(
     }
 
     private double parameterSe(double d) {
+        return Math.sqrt(SharedError.variance(CurveModel.of(form()).gradient(d, parameters()), fit().covariance()));
+    }
+
+    /**
+     * How the height at a dbh moves with what other trees share: the parameters, and the ratio where there is one.
+     *
+     * @param dbhCm dbh (cm), above 0
+     * @param user code of the species that uses the curve
+     */
+    List<SharedError> sharedErrors(double dbhCm, String user) {
+        double d = Unit.CENTIMETRE.convert(dbhCm, units.diameter());
+        double metres = units.length().convert(1, Unit.METRE);
         double[] g = CurveModel.of(form()).gradient(d, parameters());
-        double sum = 0;
-        for (int a = 0; a < g.length; a++) {
-            for (int b = 0; b < g.length; b++) {
-                sum += g[a] * fit().covariance()[a][b] * g[b];
-            }
+        for (int i = 0; i < g.length; i++) {
+            g[i] *= metres * ratio.value();
         }
-        return Math.sqrt(sum);
+        SharedError ofParameters = new SharedError("curve " + scope + " " + species, g, fit().covariance());
+        if (ratio.se() == 0) {
+            return List.of(ofParameters);
+        }
+        double above = metres * CurveModel.of(form()).value(d, parameters());
+        double[][] variance = {{ratio.se() * ratio.se()}};
+        return List.of(ofParameters, new SharedError("ratio " + user, new double[] {above}, variance));
     }
 
     /** Whether a dbh lies outside the range of the heights that the curve was fitted to. */

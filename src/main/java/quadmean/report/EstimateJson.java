@@ -57,6 +57,7 @@ public final class EstimateJson {
         root.set("curves", JsonCurves.of(result.curves()));
         root.set("equations", JsonEquations.of(result));
         root.set("diameterClasses", JsonSeries.diameters(result));
+        root.set("errorBudget", JsonBudget.of(result));
         root.set("running", JsonSeries.running(result));
         ArrayNode notes = root.putArray("notes");
         result.estimate().notes().forEach(notes::add);
