@@ -96,7 +96,7 @@ record BudgetMaker(
         }
         parts.add(measurement.dbhReadings());
         if (needsHeights) {
-            parts.add(curveError(mean, modelling));
+            parts.add(curveError(mean, effects));
             parts.add(modelling.heightScatter());
             parts.add(measurement.heightBias());
         }
@@ -121,9 +121,10 @@ record BudgetMaker(
         return effects;
     }
 
-    private ErrorPart curveError(StandMean mean, Modelling modelling) {
-        ErrorPart byFormula = modelling.curves(curves);
-        if (rules().budget() != BudgetRule.BOOTSTRAP || byFormula.variance() == 0) {
+    private ErrorPart curveError(StandMean mean, List<TreeEffect> effects) {
+        CurveError error = new CurveError(mean, curves, plots, trees, effects);
+        ErrorPart byFormula = error.part();
+        if (rules().budget() != BudgetRule.BOOTSTRAP || error.isNone()) {
             return byFormula;
         }
         Optional<ResampledUnits> units = mean.units();

@@ -63,7 +63,7 @@ public record ErrorBudget(Attribute attribute, MeanEstimate sampling, double con
     /** Share of the total variance that a remedy would take away. */
     public double gain(Remedy remedy) {
         return parts.stream()
-                        .filter(p -> p.kind() != Kind.UNKNOWN)
+                        .filter(p -> p.kind() != Kind.UNKNOWN && !Double.isNaN(p.variance()))
                         .mapToDouble(p -> remedy.takes(p) * Math.max(0, p.variance()))
                         .sum()
                 / totalVariance();

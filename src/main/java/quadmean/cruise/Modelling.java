@@ -1,19 +1,15 @@
 package quadmean.cruise;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import quadmean.cruise.ErrorPart.Kind;
 import quadmean.cruise.ErrorPart.Source;
-import quadmean.height.CurveTable;
-import quadmean.height.SharedError;
 import quadmean.model.VolumeSpec;
 import quadmean.units.Attribute;
 import quadmean.volume.EquationBook;
 
-/** The parts of the error that come from height curves and volume equations. */
+/** The parts of the error that come from the scatter of trees about curves and equations, and from the equations themselves. */
 final class Modelling {
     private static final double LN_10 = Math.log(10);
 
@@ -28,46 +24,6 @@ final class Modelling {
     Modelling(List<TreeEffect> effects, double areaHa) {
         this.effects = effects;
         this.areaHa = areaHa;
-    }
-
-    /** The error of the curves' parameters, which all trees of a curve share: gᵀVg with the gradient g summed over them. */
-    ErrorPart curves(CurveTable curves) {
-        Map<String, SharedError> sums = new LinkedHashMap<>();
-        int filled = 0;
-        for (TreeEffect e : effects) {
-            List<SharedError> shared = curves.sharedErrors(e.tree().tree());
-            filled += shared.isEmpty() || e.perMetre() == 0 ? 0 : e.count();
-            for (SharedError s : shared) {
-                sums.merge(s.source(), times(s, e.perMetre()), Modelling::plus);
-            }
-        }
-        double variance = 0;
-        for (SharedError s : sums.values()) {
-            variance += SharedError.variance(s.gradientM(), s.covariance());
-        }
-        return new ErrorPart(
-                Source.CURVES,
-                Kind.ADDED,
-                variance,
-                "What the curves of " + filled
-                        + " filled heights may be off by, from the covariance of their parameters (delta"
-                        + " method); it takes trees as independent and curve and plots too, though the same plots fitted it.");
-    }
-
-    private static SharedError times(SharedError s, double k) {
-        double[] g = s.gradientM().clone();
-        for (int i = 0; i < g.length; i++) {
-            g[i] *= k;
-        }
-        return new SharedError(s.source(), g, s.covariance());
-    }
-
-    private static SharedError plus(SharedError a, SharedError b) {
-        double[] g = a.gradientM().clone();
-        for (int i = 0; i < g.length; i++) {
-            g[i] += b.gradientM()[i];
-        }
-        return new SharedError(a.source(), g, a.covariance());
     }
 
     /**

@@ -2,6 +2,7 @@ package quadmean.estimate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
 import quadmean.units.Attribute;
@@ -34,6 +35,12 @@ public final class StandMean {
     /** The estimate. */
     public MeanEstimate estimate() {
         return sample.mean(PlotValue.of(settings.plot(), attribute, stem -> true));
+    }
+
+    /** The estimate from plots that have so much more per hectare each. */
+    public MeanEstimate estimate(ToDoubleFunction<SampledPlot> more) {
+        ToDoubleFunction<SampledPlot> value = PlotValue.of(settings.plot(), attribute, stem -> true);
+        return sample.mean(p -> value.applyAsDouble(p) + more.applyAsDouble(p));
     }
 
     /** By how much the mean grows with each unit more per hectare on a plot; the mean is linear in the values of the plots. */

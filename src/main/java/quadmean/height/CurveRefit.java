@@ -38,7 +38,7 @@ final class CurveRefit {
             SpeciesCurve lender = groups.getOrDefault(settings.groupBySpecies().getOrDefault(code, ""), pooled);
             species.put(code, refit.search(old, bySpecies.getOrDefault(code, List.of()), lender));
         });
-        return CurveTable.of(pooled, groups, species);
+        return before.with(pooled, groups, species);
     }
 
     private SpeciesCurve pooled(SpeciesCurve old, List<Tree> trees) {
