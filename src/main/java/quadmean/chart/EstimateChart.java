@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.CategorySeries;
+import org.knowm.xchart.style.markers.SeriesMarkers;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
 import quadmean.units.Attribute;
@@ -63,9 +64,8 @@ final class EstimateChart {
         for (int i = 0; i < rows.size(); i++) {
             EstimateRow row = rows.get(i);
             List<Double> means = alone(i, rows.size(), row.in(units, row.mean()));
-            List<Double> halves = alone(i, rows.size(), row.in(units, row.upper() - row.mean()));
-            CategorySeries series = chart.addSeries("bar " + i, labels, means, halves);
-            series.setFillColor(colour.apply(row));
+            chart.addSeries("bar " + i, labels, means).setFillColor(colour.apply(row));
+            whisker(chart, i, labels, row, units);
         }
         String id = "estimate-by-" + by;
         String limits = Wording.confidence(result.estimate().confidence()) + " confidence limits";
@@ -75,6 +75,15 @@ final class EstimateChart {
         String alt = "Bars of " + Wording.perArea(attribute, units) + " for " + by + " " + String.join(", ", labels)
                 + ", with " + limits + " as whiskers. The table by " + by + " has the numbers.";
         return new Picture(id, title, alt, Drawing.svg(chart, id));
+    }
+
+    /** The limits about their own middle, for they need not lie evenly about the estimate; the library draws no other whiskers. */
+    private static void whisker(CategoryChart chart, int i, List<String> labels, EstimateRow row, UnitSystem units) {
+        List<Double> middle = alone(i, labels.size(), row.in(units, (row.lower() + row.upper()) / 2));
+        List<Double> halves = alone(i, labels.size(), row.in(units, (row.upper() - row.lower()) / 2));
+        CategorySeries series = chart.addSeries("limits " + i, labels, middle, halves);
+        series.setChartCategorySeriesRenderStyle(CategorySeries.CategorySeriesRenderStyle.Scatter);
+        series.setMarker(SeriesMarkers.NONE);
     }
 
     /** One value at its place, the rest unknown, so that each bar can have a colour of its own. */

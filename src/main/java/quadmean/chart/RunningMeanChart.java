@@ -47,12 +47,19 @@ final class RunningMeanChart {
         String target = "±" + Wording.percent(design.targetErrorPercent());
         String what = Wording.perArea(attribute, design.units());
         String title = Wording.capital(what) + " as plots came in. Band: " + limits + "; dashed: target band of "
-                + target + " about the final estimate." + Wording.targetRemark(result);
+                + target + " about the final estimate." + byFormula(design) + Wording.targetRemark(result);
         String alt = "Line of the estimate of " + what + " after each of "
                 + means.get(means.size() - 1).plots()
                 + " plots, its " + limits + " as a band, and the target band of " + target
                 + " about the final estimate as dashed lines.";
         return Optional.of(new Picture("running-mean", title, alt, Drawing.svg(chart, "running-mean")));
+    }
+
+    private static String byFormula(Design design) {
+        return switch (design.estimation().interval()) {
+            case STUDENT_T, LOG_SCALE -> "";
+            case PERCENTILE, BCA -> " The band is by Student's t, not by the bootstrap of the report.";
+        };
     }
 
     private static void addBand(XYChart chart, List<RunningMean> all, Design design, String limits) {

@@ -45,7 +45,7 @@ final class EstimateCommand extends DesignCommand {
     @Override
     ExitCode run(Design design) throws IOException {
         TallyNeeded.check(design, "estimate");
-        CruiseRun run = Cruise.run(design);
+        CruiseRun run = Cruise.run(design, ProgressLine.of(err(), "Fitting curves to resampled plots"));
         CruiseResult result = run.result();
         if (explain != null) {
             return explain(run, explain);

@@ -54,6 +54,16 @@ public final class Cruise {
      * @throws IOException if a tally file is missing or cannot be read
      */
     public static CruiseRun run(Design design) throws IOException {
+        return run(design, Progress.SILENT);
+    }
+
+    /**
+     * Works a cruise through: read, check, fit and fill heights, volumes, estimate.
+     *
+     * @param progress told of long work
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static CruiseRun run(Design design, Progress progress) throws IOException {
         WoodBooks books = WoodBooks.of(design);
         Tally tally = check(design, books);
         if (tally.isRefused()) {
@@ -61,13 +71,13 @@ public final class Cruise {
         }
         CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design));
         Woods woods = new Woods(design, books, curves);
-        List<HeightedTree> heighted = new ArrayList<>();
+        List<List<HeightedTree>> byPlot = new ArrayList<>();
         List<SampledPlot> plots = new ArrayList<>();
         Map<String, PlotFacts> facts = tally.facts();
         tally.plots().forEach(plot -> {
             List<HeightedTree> filled =
                     plot.trees().stream().map(t -> fill(design, curves, t)).toList();
-            heighted.addAll(filled);
+            byPlot.add(filled);
             plots.add(new SampledPlot(
                     plot.id(),
                     plot.stratum(),
@@ -75,25 +85,29 @@ public final class Cruise {
                     design.exceptions().inside(plot.id()),
                     facts.getOrDefault(plot.id(), PlotFacts.NONE)));
         });
-        StandEstimate estimate = StandEstimator.estimate(
-                design.stratumList(), plots, settings(design, woods.missing()).withListed(tally.listed()));
+        EstimateSettings settings = settings(design, woods.missing()).withListed(tally.listed());
+        StandEstimate estimate = StandEstimator.estimate(design.stratumList(), plots, settings, design.seed());
         estimate = estimate.withNotes(woods.notes()).withNotes(plotNotes(design));
         List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, books.volumes(), estimate);
+        List<ErrorBudget> budgets = new BudgetMaker(
+                        design, tally, heightSettings(design), curves, books, settings, byPlot, plots, progress)
+                .budgets();
         return new CruiseRun(
                 tally,
                 new CruiseResult(
                         design,
                         tally,
                         curves,
-                        heighted,
+                        byPlot.stream().flatMap(List::stream).toList(),
                         plots.stream()
                                 .flatMap(p -> p.stems().stream())
                                 .map(Stem::wood)
                                 .toList(),
                         woods.used(),
                         estimate,
-                        remeasure),
-                new Worksheet(design.stratumList(), plots, settings(design, woods.missing())));
+                        remeasure,
+                        budgets),
+                new Worksheet(design.stratumList(), plots, settings));
     }
 
     /** What plots that are not like the others mean for the estimate. */
@@ -138,7 +152,7 @@ public final class Cruise {
                         HeightAdvice.plan(design, trees, curves)));
     }
 
-    private static HeightedTree fill(Design design, CurveTable curves, Tree tree) {
+    static HeightedTree fill(Design design, CurveTable curves, Tree tree) {
         HeightedTree filled = curves.fill(tree);
         return switch (design.height().curves().filling()) {
             case MEAN -> filled;

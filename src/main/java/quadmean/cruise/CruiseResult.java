@@ -21,6 +21,7 @@ import quadmean.volume.TreeWood;
  * @param used what the wood was worked out with; no volume equations where heights are unknown
  * @param estimate the estimates
  * @param remeasure trees worth measuring again, most harmful first
+ * @param budgets error budgets of the whole stand, the target attribute first; none where no error is known or asked for
  */
 public record CruiseResult(
         Design design,
@@ -30,11 +31,26 @@ public record CruiseResult(
         List<TreeWood> wood,
         WoodUsed used,
         StandEstimate estimate,
-        List<Remeasure> remeasure) {
+        List<Remeasure> remeasure,
+        List<ErrorBudget> budgets) {
     public CruiseResult {
         trees = List.copyOf(trees);
         wood = List.copyOf(wood);
         remeasure = List.copyOf(remeasure);
+        budgets = List.copyOf(budgets);
+    }
+
+    /** A cruise without error budgets. */
+    public CruiseResult(
+            Design design,
+            Tally tally,
+            CurveTable curves,
+            List<HeightedTree> trees,
+            List<TreeWood> wood,
+            WoodUsed used,
+            StandEstimate estimate,
+            List<Remeasure> remeasure) {
+        this(design, tally, curves, trees, wood, used, estimate, remeasure, List.of());
     }
 
     /** The volume equation used for each species that occurs. */

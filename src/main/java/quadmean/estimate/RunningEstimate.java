@@ -29,7 +29,7 @@ final class RunningEstimate {
                 continue;
             }
             MeanEstimate mean = sample.mean(value);
-            Interval limits = mean.interval(settings.confidence());
+            Interval limits = RowLimits.byFormula(mean, settings);
             running.add(new RunningMean(n, last, mean.mean(), limits.lower(), limits.upper()));
         }
         return running;

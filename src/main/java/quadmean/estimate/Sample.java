@@ -1,6 +1,7 @@
 package quadmean.estimate;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.Estimator;
 import quadmean.model.EstimatorRules;
@@ -61,4 +62,9 @@ interface Sample {
 
     /** Why there may be no standard error although each stratum has plots enough. */
     String whyNoError();
+
+    /** The units that a bootstrap draws; empty where the sampling design has none. */
+    default Optional<ResampledUnits> resampled() {
+        return Optional.empty();
+    }
 }

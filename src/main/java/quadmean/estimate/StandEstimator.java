@@ -2,6 +2,7 @@ package quadmean.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import quadmean.model.FinitePopulation;
@@ -31,15 +32,29 @@ public final class StandEstimator {
      * @throws IllegalArgumentException if a stratum has no plot
      */
     public static StandEstimate estimate(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
+        return estimate(strata, plots, settings, 1);
+    }
+
+    /**
+     * Estimates everything.
+     *
+     * @param strata strata of the design
+     * @param plots plots in the order in which they came in; each stratum must have one
+     * @param seed seed of the resamples of a bootstrap
+     * @throws IllegalArgumentException if a stratum has no plot
+     */
+    public static StandEstimate estimate(
+            List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings, long seed) {
         StandEstimator estimator = new StandEstimator(strata, plots, settings);
-        List<EstimateRow> rows = estimator.rows();
+        List<String> notes = new ArrayList<>(estimator.notes());
+        List<EstimateRow> rows = RowLimits.apply(estimator.rows(), strata, plots, settings, seed, notes);
         return new StandEstimate(
                 settings.confidence(),
                 rows,
                 RunningEstimate.of(strata, plots, settings),
                 StructureMaker.structure(strata, plots, settings),
                 estimator.needed(rows),
-                estimator.notes(),
+                notes,
                 OtherVariance.of(strata, plots, settings));
     }
 
@@ -119,10 +134,23 @@ public final class StandEstimator {
         return new PlotsAhead(whole, strata, plots.size(), settings).of(attribute, achieved);
     }
 
+    /** For normal values the standard error of a standard deviation is 1/√(2·df) of it, to the first order. */
+    private String fewPlots() {
+        int df = plots.size() - strata.size();
+        return "With " + plots.size() + " plots little is known"
+                + (df > 0
+                        ? String.format(
+                                Locale.ROOT,
+                                ": the standard error itself may be off by %.0f %% (one standard deviation, 1/√(2·df), for"
+                                        + " plots that vary normally), and so may the limits.",
+                                100 / Math.sqrt(2.0 * df))
+                        : ": there is no standard error.");
+    }
+
     private List<String> notes() {
         List<String> notes = new ArrayList<>(whole.notes());
         if (plots.size() < 10) {
-            notes.add("With " + plots.size() + " plots the standard error itself is known poorly.");
+            notes.add(fewPlots());
         }
         if (settings.finitePopulation() == FinitePopulation.CORRECT) {
             notes.add(

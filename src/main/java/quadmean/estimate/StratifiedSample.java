@@ -1,7 +1,9 @@
 package quadmean.estimate;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import quadmean.model.DegreesRule;
@@ -10,6 +12,7 @@ import quadmean.model.Stratum;
 import quadmean.stats.CollapsedStrata;
 import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.ResampledStratum;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
 
@@ -120,6 +123,15 @@ final class StratifiedSample implements Sample {
     private int[] neighbours() {
         int last = strata.size() - 1;
         return IntStream.rangeClosed(0, last).map(i -> i < last ? i + 1 : i - 1).toArray();
+    }
+
+    @Override
+    public Optional<ResampledUnits> resampled() {
+        List<SampledPlot> units = new ArrayList<>();
+        plots.forEach(
+                p -> p.stream().sorted(Comparator.comparing(SampledPlot::id)).forEach(units::add));
+        return Optional.of(new ResampledUnits(
+                samples(plot -> 0).stream().map(ResampledStratum::of).toList(), units));
     }
 
     static DegreesOfFreedom degrees(EstimateSettings settings) {

@@ -18,11 +18,17 @@ public final class CurveTable {
     private final SpeciesCurve pooled;
     private final Map<String, SpeciesCurve> byGroup;
     private final Map<String, SpeciesCurve> bySpecies;
+    private final Map<String, String> groupBySpecies;
 
-    private CurveTable(SpeciesCurve pooled, Map<String, SpeciesCurve> byGroup, Map<String, SpeciesCurve> bySpecies) {
+    private CurveTable(
+            SpeciesCurve pooled,
+            Map<String, SpeciesCurve> byGroup,
+            Map<String, SpeciesCurve> bySpecies,
+            Map<String, String> groupBySpecies) {
         this.pooled = pooled;
         this.byGroup = byGroup;
         this.bySpecies = bySpecies;
+        this.groupBySpecies = groupBySpecies;
     }
 
     /**
@@ -49,7 +55,7 @@ public final class CurveTable {
             SpeciesCurve lender = byGroup.getOrDefault(settings.groupBySpecies().getOrDefault(species, ""), pooled);
             bySpecies.put(species, choice.search(species, CurveScope.SPECIES, members, lender));
         });
-        return new CurveTable(pooled, byGroup, bySpecies);
+        return new CurveTable(pooled, byGroup, bySpecies, settings.groupBySpecies());
     }
 
     private static Map<String, List<Tree>> parted(List<Tree> trees, Function<Tree, String> by) {
@@ -106,6 +112,72 @@ public final class CurveTable {
             return HeightedTree.filled(tree, p, HeightSource.CALIBRATED_CURVE, isExtrapolated);
         }
         return HeightedTree.filled(tree, curve.predict(tree.dbhCm()), source(curve), isExtrapolated);
+    }
+
+    /** What the filled height of a tree shares with other trees; nothing where it has a field height, or no curve. */
+    public List<SharedError> sharedErrors(Tree tree) {
+        SpeciesCurve search = search(tree.species());
+        HeightCurve curve = search.chosen();
+        if (tree.height() != null || curve == null) {
+            return List.of();
+        }
+        PlotCalibration calibration = search.used();
+        return calibration != null && calibration.covers(tree.plot())
+                ? calibration.sharedErrors(tree.plot(), tree.dbhCm(), search.species())
+                : curve.sharedErrors(tree.dbhCm(), search.species());
+    }
+
+    /** What a measured tree moves in the curves that it was fitted to: those of all species, of its group, and its own. */
+    public List<Influence> influences(Tree tree) {
+        FieldHeight field = tree.height();
+        if (field == null) {
+            return List.of();
+        }
+        List<Influence> influences = new ArrayList<>();
+        for (SpeciesCurve search : searches()) {
+            HeightCurve curve = search.chosen();
+            if (curve == null || !isFittedTo(search, tree)) {
+                continue;
+            }
+            if (search.isOwn()) {
+                influences.add(curve.influence(tree.dbhCm(), field.metres()));
+            } else if (curve.ratio().se() > 0) {
+                influences.add(curve.ratioInfluence(search.species(), tree.dbhCm(), field.metres()));
+            }
+        }
+        return influences;
+    }
+
+    private boolean isFittedTo(SpeciesCurve search, Tree tree) {
+        return switch (search.scope()) {
+            case POOLED -> true;
+            case GROUP -> search.species().equals(groupBySpecies.get(tree.species()));
+            case SPECIES -> search.species().equals(tree.species());
+        };
+    }
+
+    /**
+     * The same curves fitted again to other trees: each species and group keeps the form and the scope that it has here. Where a
+     * curve cannot be fitted to the trees, it stays as it is.
+     *
+     * @param trees every tree, those with a field height are fitted to
+     */
+    public CurveTable refit(List<Tree> trees, HeightSettings settings) {
+        return CurveRefit.of(this, trees, settings);
+    }
+
+    /** The same table with other curves. */
+    CurveTable with(
+            SpeciesCurve otherPooled, Map<String, SpeciesCurve> otherGroups, Map<String, SpeciesCurve> otherSpecies) {
+        return new CurveTable(otherPooled, otherGroups, otherSpecies, groupBySpecies);
+    }
+
+    Map<String, SpeciesCurve> byGroup() {
+        return byGroup;
+    }
+
+    Map<String, SpeciesCurve> bySpecies() {
+        return bySpecies;
     }
 
     private static HeightSource source(HeightCurve curve) {

@@ -1,5 +1,6 @@
 package quadmean.height;
 
+import java.util.List;
 import java.util.Objects;
 import quadmean.model.CurveForm;
 import quadmean.stats.LeastSquaresFit;
@@ -91,14 +92,67 @@ public record HeightCurve(
     }
 
     private double parameterSe(double d) {
+        return Math.sqrt(SharedError.variance(CurveModel.of(form()).gradient(d, parameters()), fit().covariance()));
+    }
+
+    /**
+     * How the height at a dbh moves with what other trees share: the parameters, and the ratio where there is one.
+     *
+     * @param dbhCm dbh (cm), above 0
+     * @param user code of the species that uses the curve
+     */
+    List<SharedError> sharedErrors(double dbhCm, String user) {
+        double d = Unit.CENTIMETRE.convert(dbhCm, units.diameter());
+        double metres = units.length().convert(1, Unit.METRE);
         double[] g = CurveModel.of(form()).gradient(d, parameters());
-        double sum = 0;
+        for (int i = 0; i < g.length; i++) {
+            g[i] *= metres * ratio.value();
+        }
+        SharedError ofParameters = new SharedError(source(), g, fit().covariance());
+        if (ratio.se() == 0) {
+            return List.of(ofParameters);
+        }
+        double above = metres * CurveModel.of(form()).value(d, parameters());
+        double[][] variance = {{ratio.se() * ratio.se()}};
+        return List.of(ofParameters, new SharedError(ratioSource(user), new double[] {above}, variance));
+    }
+
+    private String source() {
+        return "curve " + scope + " " + species;
+    }
+
+    private static String ratioSource(String user) {
+        return "ratio " + user;
+    }
+
+    /**
+     * What a tree that the curve was fitted to moves its parameters by: (GᵀWG)⁻¹·w·g·e/√(1-h), e its residual and h its leverage;
+     * the sum of squares is then the variance of the parameters without bias where the scatter is as the fit has it (MacKinnon and
+     * White 1985, HC2, from memory).
+     */
+    Influence influence(double dbhCm, double heightM) {
+        double d = Unit.CENTIMETRE.convert(dbhCm, units.diameter());
+        double[] g = CurveModel.of(form()).gradient(d, parameters());
+        double weight = Math.pow(d, -2 * tried.scatter().power()) / (fit().sigma() * fit().sigma());
+        double residual = Unit.METRE.convert(heightM, units.length())
+                - breastHeight
+                - CurveModel.of(form()).value(d, parameters());
+        double leverage = Math.min(1 - 1e-9, weight * SharedError.variance(g, fit().covariance()));
+        double[] shift = new double[g.length];
         for (int a = 0; a < g.length; a++) {
             for (int b = 0; b < g.length; b++) {
-                sum += g[a] * fit().covariance()[a][b] * g[b];
+                shift[a] += fit().covariance()[a][b] * g[b] * weight * residual / Math.sqrt(1 - leverage);
             }
         }
-        return Math.sqrt(sum);
+        return new Influence(source(), shift);
+    }
+
+    /** What a tree of a species that borrows the curve moves its ratio by, a mean of n ratios; n/(n-1) makes the variance unbiased. */
+    Influence ratioInfluence(String user, double dbhCm, double heightM) {
+        double breast = units.length().convert(breastHeight, Unit.METRE);
+        double own = (heightM - breast) / (scaled(SpeciesRatio.NONE).heightMetres(dbhCm) - breast);
+        double n = ratio.heights();
+        return new Influence(ratioSource(user), new double[] {(own - ratio.value()) / Math.sqrt(n * (n - 1))});
     }
 
     /** Whether a dbh lies outside the range of the heights that the curve was fitted to. */

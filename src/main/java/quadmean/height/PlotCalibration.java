@@ -205,6 +205,36 @@ public record PlotCalibration(
         return sum;
     }
 
+    /**
+     * How the height of a tree moves with what other trees share: the fixed part, and what is not known of the effect of its plot.
+     *
+     * @param plot the plot
+     * @param dbhCm dbh (cm), above 0
+     * @param user code of the species
+     */
+    List<SharedError> sharedErrors(String plot, double dbhCm, String user) {
+        MeasuredPlot on = plot(plot);
+        double[] row = line.row(Unit.CENTIMETRE.convert(dbhCm, units.diameter()));
+        double left = model.effectVariance(on.trees());
+        double shrink = left / model.residualVariance();
+        double slope = units.length().convert(slope(row, on, dbhCm), Unit.METRE);
+        double[] g = new double[row.length];
+        for (int k = 0; k < g.length; k++) {
+            g[k] = slope * (row[k] - shrink * on.sum()[k]);
+        }
+        return List.of(
+                new SharedError("calibrated " + user, g, model.covariance()),
+                new SharedError("plot " + plot + " of " + user, new double[] {slope}, new double[][] {{left}}));
+    }
+
+    private double slope(double[] row, MeasuredPlot on, double dbhCm) {
+        double z = model.effects()[on.index()];
+        for (int k = 0; k < row.length; k++) {
+            z += row[k] * model.fixed()[k];
+        }
+        return line.slope(Unit.CENTIMETRE.convert(dbhCm, units.diameter()), z);
+    }
+
     /** What was tried and what came of it. */
     public String words() {
         String unit = units.length().symbol();

@@ -65,6 +65,7 @@ public final class EstimateJson {
         root.set("diameterClasses", JsonStructure.diameters(result));
         root.set("standTable", JsonStructure.classes(result));
         root.set("statistics", JsonStructure.statistics(result));
+        root.set("errorBudget", JsonBudget.of(result));
         root.set("running", JsonSeries.running(result));
         ArrayNode notes = root.putArray("notes");
         result.estimate().notes().forEach(notes::add);
@@ -98,6 +99,7 @@ public final class EstimateJson {
         JsonNumbers.put(node, "lower", row.in(system, row.lower()));
         JsonNumbers.put(node, "upper", row.in(system, row.upper()));
         JsonNumbers.put(node, "samplingErrorPercent", row.samplingErrorPercent());
+        node.put("interval", result.design().estimation().interval().id());
         JsonNumbers.putText(node, "equationStanding", Facts.standing(result, row));
         JsonNumbers.putText(node, "reason", row.reason());
         return node;

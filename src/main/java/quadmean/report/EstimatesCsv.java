@@ -26,6 +26,7 @@ final class EstimatesCsv {
             "lower",
             "upper",
             "sampling_error_percent",
+            "interval",
             "equation_standing",
             "reason");
 
@@ -54,6 +55,7 @@ final class EstimatesCsv {
                 Csv.number(row.in(system, row.lower())),
                 Csv.number(row.in(system, row.upper())),
                 Csv.number(row.samplingErrorPercent()),
+                result.design().estimation().interval().id(),
                 Facts.standing(result, row),
                 row.reason());
     }

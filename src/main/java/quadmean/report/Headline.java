@@ -145,7 +145,10 @@ final class Headline {
                             + Wording.plain(100 * result.estimate().confidence())
                             + " in 100 would give limits with the true value between them. The limits cover the chance of"
                             + " where plots fell. They do not cover mistakes in measuring or counting, nor the errors of"
-                            + " equations, stem profiles and height curves.");
+                            + " equations, stem profiles and height curves."
+                            + (result.budgets().isEmpty()
+                                    ? ""
+                                    : " The error budget below adds what is known of those errors."));
         }
         String standing = Facts.standing(result, row);
         if (!standing.isEmpty()) {

@@ -28,6 +28,7 @@ final class HtmlReport {
                 .raw(ClassTables.markup(result))
                 .raw(WoodSection.markup(result))
                 .raw(ChartSection.markup(charts));
+        html.raw(BudgetSection.markup(result));
         html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
         html.raw(ProblemSection.markup(result))
                 .raw(RemeasureSection.markup(result))
@@ -75,6 +76,7 @@ final class HtmlReport {
             link(html, "weight", "Weight");
         }
         link(html, "charts", "Charts");
+        link(html, "budget", "Error budget");
         link(html, "heights-section", "Heights");
         link(html, "volume", "Volume equations");
         link(html, "rows", "Rows and problems");

@@ -91,13 +91,7 @@ final class MethodSection {
                         + " of two estimates comes by linearisation (Cochran 1977, section 2.11, from memory).");
         item(html, "Finite population", EstimatorWords.finitePopulation(design));
         item(html, "Degrees of freedom", EstimatorWords.degrees(design));
-        item(
-                html,
-                "Limits",
-                "Estimate ± t·SE with Student's t at "
-                        + Wording.confidence(result.estimate().confidence())
-                        + " confidence, two-sided. They assume that means"
-                        + " of plots vary about normally, which few plots or very uneven ones do not warrant.");
+        item(html, "Limits", LimitWords.of(result));
         item(
                 html,
                 "Plots needed",

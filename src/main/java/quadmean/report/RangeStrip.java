@@ -18,11 +18,12 @@ final class RangeStrip {
         if (!Double.isFinite(error)) {
             return "";
         }
-        double scale = REACH / Math.max(error, targetPercent);
-        double limit = scale * error;
+        double below = 100 * (row.mean() - row.lower()) / Math.abs(row.mean());
+        double above = 100 * (row.upper() - row.mean()) / Math.abs(row.mean());
+        double scale = REACH / Math.max(Math.max(below, above), targetPercent);
         double target = scale * targetPercent;
-        String alt = "The limits lie " + Rounding.percent(error) + " either side of the estimate; the target allows "
-                + Wording.percent(targetPercent) + ".";
+        String alt =
+                "The limits lie " + sides(below, above) + "; the target allows " + Wording.percent(targetPercent) + ".";
         return String.format(
                         Locale.ROOT,
                         "<svg class=\"strip\" viewBox=\"0 0 300 44\" role=\"img\" aria-label=\"%s\">"
@@ -34,11 +35,19 @@ final class RangeStrip {
                         Html.escape(alt),
                         MIDDLE - target,
                         2 * target,
-                        MIDDLE - limit,
-                        MIDDLE + limit,
-                        MIDDLE - limit,
-                        MIDDLE + limit,
+                        MIDDLE - scale * below,
+                        MIDDLE + scale * above,
+                        MIDDLE - scale * below,
+                        MIDDLE + scale * above,
                         Wording.plain(targetPercent))
                 .replace("\r\n", "\n");
+    }
+
+    private static String sides(double below, double above) {
+        String under = Rounding.percent(below);
+        String over = Rounding.percent(above);
+        return under.equals(over)
+                ? under + " either side of the estimate"
+                : under + " below and " + over + " above the estimate";
     }
 }
