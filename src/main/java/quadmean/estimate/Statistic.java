@@ -75,7 +75,7 @@ public enum Statistic {
             "Volume per tree",
             Unit.CUBIC_METRE,
             Unit.CUBIC_FOOT,
-            "volume over number of trees",
+            "volume over the number of trees, those without a volume among them",
             "by definition"),
     WEIBULL_SHAPE(
             "weibull_shape",

@@ -107,7 +107,8 @@ final class ClassTables {
                         + Wording.confidence(result.estimate().confidence()) + " confidence",
                 header);
         for (DiameterClass size : structure.sizes()) {
-            List<Cell> cells = new ArrayList<>(List.of(Cell.text(label(size))));
+            List<Cell> cells =
+                    new ArrayList<>(List.of(Cell.markup("<span class=\"whole\">" + label(size) + "</span>")));
             columns.forEach(code -> cells.add(cell(find(rows, size, code))));
             table.row(cells);
         }
@@ -142,7 +143,7 @@ final class ClassTables {
     }
 
     private String label(DiameterClass size) {
-        return limit(size.lowerCm()) + " to " + limit(size.upperCm());
+        return limit(size.lowerCm()) + "–" + limit(size.upperCm());
     }
 
     private String limit(double cm) {

@@ -7,6 +7,8 @@ import java.util.TreeMap;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
+import quadmean.estimate.StandStatistic;
+import quadmean.estimate.Statistic;
 import quadmean.height.CurveFit;
 import quadmean.height.HeightCurve;
 import quadmean.height.HeightedTree;
@@ -14,6 +16,7 @@ import quadmean.height.SpeciesCurve;
 import quadmean.model.HeightSource;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
+import quadmean.units.Attribute;
 
 /** Counts and look-ups in a cruise result that several outputs need. */
 final class Facts {
@@ -22,6 +25,13 @@ final class Facts {
     /** How far what stands behind a row can be trusted; empty where nothing does or all of it is verified. */
     static String standing(CruiseResult result, EstimateRow row) {
         return Wording.standing(result, row.attribute(), row.species());
+    }
+
+    /** The same for a stand statistic. */
+    static String standing(CruiseResult result, StandStatistic s) {
+        return s.statistic() == Statistic.VOLUME_PER_TREE
+                ? Wording.standing(result, Attribute.VOLUME, EstimateRow.ALL)
+                : "";
     }
 
     /** Whether a height was filled from a curve outside the diameters that the curve was fitted to. */

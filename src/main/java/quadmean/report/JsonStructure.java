@@ -86,6 +86,7 @@ final class JsonStructure {
                 JsonNumbers.put(node, "samplingErrorPercent", s.samplingErrorPercent());
                 node.put("rule", s.rule());
                 node.put("source", s.statistic().source());
+                JsonNumbers.putText(node, "equationStanding", Facts.standing(result, s));
                 JsonNumbers.putText(node, "reason", s.reason());
             }
         }

@@ -2,6 +2,7 @@ package quadmean.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
@@ -31,17 +32,39 @@ final class StatisticSection {
     private String section() {
         Html html = new Html().section("statistics", "Stand statistics");
         html.raw(whole());
-        if (result.design().strata().size() > 1) {
-            html.details("By stratum").raw(byStratum()).endDetails();
-        }
         html.raw(notes.markup());
         html.element(
                 "p",
                 "notes",
                 "Mean, Lorey and top height are three different heights of one stand: compare like with like. Standard errors"
-                        + " are those between plots, by linearisation; errors of heights and of volume equations come on top."
-                        + " w: trees per unit area that a tallied tree stands for.");
+                        + " are those between plots, by linearisation; errors of heights and of volume equations come on top.");
+        if (result.design().strata().size() > 1) {
+            html.details("By stratum").raw(byStratum()).endDetails();
+        }
+        html.raw(rules());
         return html.endSection().toString();
+    }
+
+    /** How each is made and who it is from; w is what a tree stands for. */
+    private String rules() {
+        Html html = new Html().element("h3", "How each is made").raw("<dl>\n");
+        whole(s -> html.element("dt", s.statistic().label())
+                .element("dd", Wording.capital(s.rule()) + " (" + s.statistic().source() + ")." + standing(s)));
+        return html.element("dt", "w")
+                .element("dd", "Trees per unit area that a tallied tree stands for.")
+                .raw("</dl>\n")
+                .toString();
+    }
+
+    private String standing(StandStatistic s) {
+        String standing = Facts.standing(result, s);
+        return standing.isEmpty() ? "" : " Volume equations: " + standing + ".";
+    }
+
+    private void whole(Consumer<StandStatistic> what) {
+        structure.statistics().stream()
+                .filter(s -> s.stratum().equals(EstimateRow.ALL))
+                .forEach(what);
     }
 
     private String whole() {
@@ -53,20 +76,13 @@ final class StatisticSection {
                         Cell.number("Estimate"),
                         Cell.number("Standard error"),
                         Cell.number("Sampling error at " + level),
-                        Cell.number(RowText.other(units) == UnitSystem.METRIC ? "Metric" : "US"),
-                        Cell.text("Rule and source")));
-        structure.statistics().stream()
-                .filter(s -> s.stratum().equals(EstimateRow.ALL))
-                .forEach(s -> table.row(List.of(
-                        Cell.text(s.statistic().label() + notes.mark(s.reason())),
-                        Cell.number(text(s, units, s.value())),
-                        Cell.number(text(s, units, s.se())),
-                        Cell.number(error(s)),
-                        Cell.number(text(s, RowText.other(units), s.value())),
-                        Cell.markup("<span class=\"why\">"
-                                + Html.escape(Wording.capital(s.rule()) + " ("
-                                        + s.statistic().source() + ").")
-                                + "</span>"))));
+                        Cell.number(RowText.other(units) == UnitSystem.METRIC ? "Metric" : "US")));
+        whole(s -> table.row(List.of(
+                Cell.text(s.statistic().label() + notes.mark(s.reason())),
+                Cell.number(text(s, units, s.value())),
+                Cell.number(text(s, units, s.se())),
+                Cell.number(error(s)),
+                Cell.number(text(s, RowText.other(units), s.value())))));
         return table.markup();
     }
 
@@ -78,15 +94,16 @@ final class StatisticSection {
         List<Cell> header = new ArrayList<>(List.of(Cell.text("Statistic")));
         strata.forEach(s -> header.add(Cell.number(Names.stratum(result, s))));
         HtmlTable table = HtmlTable.of("Stand statistics by stratum, with sampling error", header);
+        Footnotes own = new Footnotes();
         for (Statistic statistic : Statistic.values()) {
             List<Cell> cells = new ArrayList<>(List.of(Cell.text(statistic.label())));
             strata.forEach(code -> cells.add(structure
                     .statistic(code, statistic)
-                    .map(s -> Cell.number(text(s, units, s.value()), (error(s) + notes.mark(s.reason())).strip()))
+                    .map(s -> Cell.number(text(s, units, s.value()), (error(s) + own.mark(s.reason())).strip()))
                     .orElse(Cell.number(Rounding.UNKNOWN))));
             table.row(cells);
         }
-        return table.markup();
+        return table.markup() + own.markup();
     }
 
     private static String error(StandStatistic s) {

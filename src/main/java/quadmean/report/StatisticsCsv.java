@@ -21,6 +21,7 @@ final class StatisticsCsv {
             "sampling_error_percent",
             "rule",
             "source",
+            "equation_standing",
             "reason");
 
     private StatisticsCsv() {}
@@ -29,10 +30,10 @@ final class StatisticsCsv {
         return Csv.of(
                 HEADER,
                 result.estimate().structure().statistics().stream()
-                        .flatMap(s -> Arrays.stream(UnitSystem.values()).map(system -> row(s, system))));
+                        .flatMap(s -> Arrays.stream(UnitSystem.values()).map(system -> row(result, s, system))));
     }
 
-    private static List<String> row(StandStatistic s, UnitSystem system) {
+    private static List<String> row(CruiseResult result, StandStatistic s, UnitSystem system) {
         return List.of(
                 s.stratum(),
                 s.statistic().id(),
@@ -46,6 +47,7 @@ final class StatisticsCsv {
                 Csv.number(s.samplingErrorPercent()),
                 s.rule(),
                 s.statistic().source(),
+                Facts.standing(result, s),
                 s.reason());
     }
 }

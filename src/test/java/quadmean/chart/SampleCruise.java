@@ -370,10 +370,14 @@ public final class SampleCruise {
             double firs = i == 12 ? 0 : 60.0 / (i - 2);
             double grand = i < 9 ? 12 - i : 0;
             double nasty = i == 12 ? 0 : i % 4;
-            classes.add(trees(5.08 * i, 5.08 * (i + 1), "*", firs + grand + nasty));
-            classes.add(trees(5.08 * i, 5.08 * (i + 1), "PSME", firs));
-            classes.add(trees(5.08 * i, 5.08 * (i + 1), "ABGR", grand));
-            classes.add(trees(5.08 * i, 5.08 * (i + 1), NASTY, nasty));
+            for (Basis basis : List.of(Basis.PER_AREA, Basis.TOTAL)) {
+                double k = basis == Basis.TOTAL ? 100 : 1;
+                DiameterClass size = new DiameterClass(5.08 * i, 5.08 * (i + 1));
+                classes.add(new ClassRow(size, trees(basis, "*", k * (firs + grand + nasty))));
+                classes.add(new ClassRow(size, trees(basis, "PSME", k * firs)));
+                classes.add(new ClassRow(size, trees(basis, "ABGR", k * grand)));
+                classes.add(new ClassRow(size, trees(basis, NASTY, k * nasty)));
+            }
         }
         double nan = Double.NaN;
         return new StandStructure(
@@ -396,26 +400,16 @@ public final class SampleCruise {
                 Optional.of(new DiameterFit(new Weibull(0, 35, 2.4), 10, 250)));
     }
 
-    /** Trees per hectare of one class with a standard error of a quarter of them. */
+    /** Trees per hectare of one class. */
     static ClassRow trees(double lowerCm, double upperCm, String species, double treesPerHa) {
-        double se = treesPerHa / 4;
-        return new ClassRow(
-                new DiameterClass(lowerCm, upperCm),
-                new EstimateRow(
-                        "*",
-                        species,
-                        Part.ALL,
-                        Attribute.TREES,
-                        Basis.PER_AREA,
-                        12,
-                        10,
-                        treesPerHa,
-                        se,
-                        86.6,
-                        treesPerHa - 2.228 * se,
-                        treesPerHa + 2.228 * se,
-                        55.7,
-                        ""));
+        return new ClassRow(new DiameterClass(lowerCm, upperCm), trees(Basis.PER_AREA, species, treesPerHa));
+    }
+
+    /** Trees with a standard error of a quarter of them. */
+    private static EstimateRow trees(Basis basis, String species, double n) {
+        double half = 2.228 * n / 4;
+        return new EstimateRow(
+                "*", species, Part.ALL, Attribute.TREES, basis, 12, 10, n, n / 4, 86.6, n - half, n + half, 55.7, "");
     }
 
     /** Nothing but classes. */

@@ -30,7 +30,7 @@ final class Stands {
             int n = random.nextInt(8);
             for (int k = 0; k < n; k++) {
                 double d = 8 + 50 * random.nextDouble();
-                stems.add(new Stem(SPECIES[random.nextInt(3)], d, 0.0004 * Math.pow(d, 2.3)));
+                stems.add(new Stem(SPECIES[random.nextInt(3)], d, 3 + 0.4 * d, 0.0004 * Math.pow(d, 2.3)));
             }
             plots.add(new SampledPlot(String.valueOf(i + 1), i < 12 ? "A" : "B", stems));
         }
