@@ -58,6 +58,7 @@ class EstimateJsonTest {
                         "diameterClasses",
                         "standTable",
                         "statistics",
+                        "errorBudget",
                         "running",
                         "notes"),
                 keys(root));
@@ -92,6 +93,7 @@ class EstimateJsonTest {
                         "lower",
                         "upper",
                         "samplingErrorPercent",
+                        "interval",
                         "equationStanding"),
                 keys(metric));
         assertEquals("m3", metric.get("unit").asText());
