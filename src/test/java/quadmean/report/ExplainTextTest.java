@@ -23,6 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import quadmean.chart.Wording;
 import quadmean.cruise.Cruise;
 import quadmean.cruise.CruiseResult;
 import quadmean.cruise.CruiseRun;
@@ -216,9 +217,8 @@ class ExplainTextTest {
                     && row.get("basis").asText().equals(basis.id())
                     && row.get("unit")
                             .asText()
-                            .equals(attribute
-                                    .unit(basis, result.design().units())
-                                    .symbol());
+                            .equals(Wording.unitSymbol(
+                                    result, attribute, basis, result.design().units()));
             if (isWhole && isIt) {
                 return row.get("mean").asDouble();
             }
