@@ -2,6 +2,8 @@ package quadmean.estimate;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import quadmean.model.Measuring;
+import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.StratumSample;
@@ -15,7 +17,22 @@ interface Sample {
      * @param plots plots; those of other strata are left out
      */
     static Sample of(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
-        return StratifiedSample.of(strata, plots, settings);
+        StratifiedSample points = StratifiedSample.of(strata, plots, settings);
+        if (settings.plot().measuring() instanceof Measuring.ThreeP threeP) {
+            return ThreePSample.of(points, settings.plot(), threeP);
+        }
+        if (settings.plot() instanceof PlotDesign.Complete) {
+            return new CensusSample(points);
+        }
+        return settings.plot() instanceof PlotDesign.Point point
+                        && point.measuring().hasCounts()
+                ? new CountedSample(points, point, settings.rules().product())
+                : points;
+    }
+
+    /** What a reader should know of how the plots were estimated from, in sentences. */
+    default List<String> notes() {
+        return List.of();
     }
 
     /** Area of the strata (ha). */

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.TreeSet;
 import quadmean.estimate.PlotsNeeded.Verdict;
 import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
 import quadmean.stats.Allocation;
 import quadmean.stats.Allocation.PlannedStratum;
@@ -157,13 +158,13 @@ public final class StandEstimator {
     }
 
     private List<String> notes() {
-        List<String> notes = new ArrayList<>();
+        List<String> notes = new ArrayList<>(whole.notes());
         List<String> single = whole.strataWithOnePlot();
         if (!single.isEmpty()) {
             notes.add("One plot only in " + String.join(", ", single)
                     + ": one plot shows no variation, so there is no standard error for it nor for the whole stand.");
         }
-        if (plots.size() < 10) {
+        if (plots.size() < 10 && !(settings.plot() instanceof PlotDesign.Complete)) {
             notes.add("With " + plots.size() + " plots the standard error itself is known poorly.");
         }
         if (settings.finitePopulation() == FinitePopulation.CORRECT) {

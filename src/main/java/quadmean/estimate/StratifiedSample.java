@@ -85,7 +85,17 @@ final class StratifiedSample implements Sample {
         return samples;
     }
 
-    private DegreesOfFreedom degrees() {
+    /** The plots stratum by stratum. */
+    List<List<SampledPlot>> plots() {
+        return plots;
+    }
+
+    /** Shares of the area that the strata hold. */
+    double[] weights() {
+        return strata.stream().mapToDouble(s -> s.areaHa() / areaHa()).toArray();
+    }
+
+    DegreesOfFreedom degrees() {
         return settings.degreesRule() == DegreesRule.SATTERTHWAITE
                 ? DegreesOfFreedom.SATTERTHWAITE
                 : DegreesOfFreedom.UNITS_MINUS_STRATA;
