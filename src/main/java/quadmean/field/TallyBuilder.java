@@ -67,6 +67,7 @@ final class TallyBuilder {
             finished.addAll(listedButAbsent());
             listNotReached();
             checkStrata(finished);
+            new MeasuringChecks(design).check(finished).forEach(problems::add);
             checkRoom(finished);
         }
         return Tally.of(finished, used, dropped, problems);
