@@ -19,10 +19,12 @@ import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
 import quadmean.height.ResidualDraw;
 import quadmean.model.CurveForm;
+import quadmean.model.PlotDesign;
 import quadmean.model.PlotFacts;
 import quadmean.model.Policy;
 import quadmean.model.Product;
 import quadmean.model.Rule;
+import quadmean.model.Sweep;
 import quadmean.model.Tally;
 import quadmean.model.Tree;
 import quadmean.units.Attribute;
@@ -83,7 +85,8 @@ public final class Cruise {
                     plot.stratum(),
                     filled.stream().map(woods::stem).toList(),
                     design.exceptions().inside(plot.id()),
-                    facts.getOrDefault(plot.id(), PlotFacts.NONE)));
+                    facts.getOrDefault(plot.id(), PlotFacts.NONE),
+                    plot.counted().stream().map(woods::counted).toList()));
         });
         EstimateSettings settings = settings(design, woods.missing()).withListed(tally.listed());
         StandEstimate estimate = StandEstimator.estimate(design.stratumList(), plots, settings, design.seed());
@@ -113,6 +116,16 @@ public final class Cruise {
     /** What plots that are not like the others mean for the estimate. */
     private static List<String> plotNotes(Design design) {
         List<String> notes = new ArrayList<>();
+        String boundary = design.plotRules().boundary().note();
+        if (!boundary.isEmpty()) {
+            notes.add(boundary);
+        }
+        if (design.plot() instanceof PlotDesign.Point point && point.sweep() != Sweep.FULL) {
+            notes.add("A " + point.sweep().id() + " sweep at every point: each tree counts "
+                    + point.sweep().multiplier()
+                    + " times. Without bias as long as the side swept was fixed by rule or drawn"
+                    + " at random, never chosen for what stands there.");
+        }
         if (!design.exceptions().notReached().isEmpty()) {
             notes.add("Plots not reached were left out ("
                     + design.exceptions().notReached().size()

@@ -58,6 +58,6 @@ final class HeightAdvice {
 
     /** A tree weighs as much as the basal area that it stands for. */
     private static double weight(Design design, Tree t) {
-        return t.detail().count() * Expansion.treesPerHa(design.plot(), t.dbhCm()) * BasalArea.ofTree(t.dbhCm());
+        return t.detail().times() * Expansion.treesPerHa(design.plot(), t.dbhCm()) * BasalArea.ofTree(t.dbhCm());
     }
 }

@@ -92,7 +92,7 @@ final class RemeasureList {
         HeightedTree heighted = curves.fill(tree);
         double doubt = doubt(heighted, own);
         double stems = Expansion.treesPerHa(design.plot(), tree.dbhCm())
-                * tree.detail().count()
+                * tree.detail().times()
                 * hectares;
         boolean wholeTree = own.stream()
                 .anyMatch(p ->

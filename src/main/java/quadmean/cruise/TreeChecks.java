@@ -45,7 +45,8 @@ final class TreeChecks {
                         plot.trees().stream()
                                 .filter(t -> checks.policies(t).noneMatch(p -> p == Policy.DROP))
                                 .map(t -> checks.heights.containsKey(t) ? t.withoutHeight() : t)
-                                .toList()))
+                                .toList(),
+                        plot.counted()))
                 .toList();
         return Tally.of(plots, tally.rows().used() - out, tally.rows().dropped() + out, problems)
                 .withListed(tally.listed());

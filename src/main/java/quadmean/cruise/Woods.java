@@ -9,14 +9,17 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import quadmean.design.Design;
+import quadmean.estimate.CountedStem;
 import quadmean.estimate.Stem;
 import quadmean.height.CurveTable;
 import quadmean.height.HeightedTree;
 import quadmean.model.BiomassSpec;
+import quadmean.model.CountedTrees;
 import quadmean.model.GreenWeight;
 import quadmean.model.HeightSource;
 import quadmean.model.Scaling;
 import quadmean.model.Tree;
+import quadmean.model.TreeDetail;
 import quadmean.model.VolumeSpec;
 import quadmean.units.Attribute;
 import quadmean.volume.BiomassEquation;
@@ -51,8 +54,18 @@ final class Woods {
                 tree.dbhCm(),
                 heighted.heightM(),
                 wood(heighted, counts),
-                tree.detail().count(),
-                counts);
+                tree.detail().times(),
+                counts,
+                tree.detail().prediction());
+    }
+
+    /** What the estimate needs of trees that were counted and not measured. */
+    CountedStem counted(CountedTrees trees) {
+        TreeDetail detail = trees.detail();
+        Set<Attribute> counts = Stream.of(Attribute.TREES, Attribute.BASAL_AREA)
+                .filter(a -> design.counting().counts(a, detail.status(), Double.NaN))
+                .collect(Collectors.toSet());
+        return new CountedStem(trees.species(), detail.times(), counts, detail.prediction());
     }
 
     private TreeWood wood(HeightedTree heighted, Set<Attribute> counts) {

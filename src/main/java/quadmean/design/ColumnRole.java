@@ -45,7 +45,11 @@ public enum ColumnRole {
     /** Grade of the tree, as products name it. */
     GRADE("grade", Measure.TEXT),
     /** Share of the wood that is no good, in percent. */
-    DEFECT("defect", Measure.NUMBER);
+    DEFECT("defect", Measure.NUMBER),
+    /** Number of times that a tree at the boundary counts. */
+    EDGE("edge", Measure.NUMBER),
+    /** What 3P sampling foretold of the tree. */
+    PREDICTION("prediction", Measure.NUMBER);
 
     private final String key;
     private final Measure measure;

@@ -133,6 +133,7 @@ public final class DesignReader {
                 wood,
                 EstimateParser.parse(root, strata, units));
         checkFieldRules(root, design);
+        PlotChecks.check(root, design);
         checkTiles(selection, design);
         EstimatorChecks.check(root, selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
@@ -193,9 +194,9 @@ public final class DesignReader {
     private static void checkTiles(Section selection, Design design) {
         boolean corrected = design.finitePopulation() == FinitePopulation.CORRECT
                 || design.plan().finitePopulation() == FinitePopulation.CORRECT;
-        if (corrected && design.plot() instanceof PlotDesign.Fixed plot) {
+        if (corrected) {
             design.stratumList().stream()
-                    .filter(s -> s.areaHa() < 2 * plot.areaHa())
+                    .filter(s -> FinitePopulation.CORRECT.plotsIn(design.plot(), s.areaHa()) < 2)
                     .forEach(s -> selection.problem(
                             Rule.DESIGN_VALUE,
                             "finite_population",

@@ -6,6 +6,7 @@ import quadmean.model.BudgetRule;
 import quadmean.model.ErrorRules;
 import quadmean.model.EstimateRules;
 import quadmean.model.IntervalRule;
+import quadmean.model.ProductRule;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
@@ -20,7 +21,9 @@ final class EstimateParser {
                         .orElse(EstimateRules.STANDARD.interval()),
                 (int) s.number("replicates", Range.REPLICATES, EstimateRules.STANDARD.replicates()),
                 EstimatorParser.parse(s, strata, units),
-                errors(s, root.table("errors"), units));
+                errors(s, root.table("errors"), units),
+                s.choice("product_variance", Options.of(ProductRule.values(), ProductRule::id))
+                        .orElse(EstimateRules.STANDARD.product()));
         s.close();
         return rules;
     }

@@ -7,9 +7,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import quadmean.model.Boundary;
 import quadmean.model.FinitePopulation;
+import quadmean.model.Measuring;
 import quadmean.model.PlotDesign;
 import quadmean.model.Rule;
+import quadmean.model.Sweep;
 import quadmean.units.DistanceTo;
 import quadmean.units.PlotOnSlope;
 import quadmean.units.Unit;
@@ -17,7 +20,8 @@ import quadmean.units.UnitSystem;
 
 /** Reads {@code [plot]} and {@code [plan]}. */
 final class PlotParser {
-    private static final double M2_PER_HA = 10_000;
+    private static final List<Boundary> BOUNDARIES =
+            List.of(Boundary.IGNORED, Boundary.MIRAGE, Boundary.WALKTHROUGH, Boundary.INWARD_SWEEP);
 
     /** Both spellings of the word are in use. */
     private static final Map<String, DistanceTo> STEM_PARTS = stemParts();
@@ -31,7 +35,9 @@ final class PlotParser {
     private enum Kind {
         FIXED,
         NESTED,
-        POINT
+        POINT,
+        STRIP,
+        COMPLETE
     }
 
     private PlotParser() {}
@@ -46,14 +52,25 @@ final class PlotParser {
         PlotDesign plot = switch (kind.get()) {
             case FIXED -> new PlotDesign.Fixed(areaHa(s, units));
             case NESTED -> new PlotDesign.Nested(rings(s, units));
-            case POINT ->
-                new PlotDesign.Point(units.basalAreaFactor()
-                        .convert(
-                                s.requiredNumber("basal_area_factor", Range.POSITIVE), Unit.SQUARE_METRES_PER_HECTARE));
+            case POINT -> point(root, s, units);
+            case STRIP ->
+                new PlotDesign.Strip(
+                        units.length().convert(s.requiredNumber("width", Range.POSITIVE), Unit.METRE),
+                        units.length().convert(s.requiredNumber("length", Range.POSITIVE), Unit.METRE));
+            case COMPLETE ->
+                new PlotDesign.Complete(MeasuringParser.threeP(root).orElse(new Measuring.All()));
         };
-        s.knows("limiting_distance", "on_slope");
+        root.has("threep");
+        s.knows("limiting_distance", "on_slope", "boundary");
         s.close();
         return plot;
+    }
+
+    private static PlotDesign point(Section root, Section s, UnitSystem units) {
+        double factor = units.basalAreaFactor()
+                .convert(s.requiredNumber("basal_area_factor", Range.POSITIVE), Unit.SQUARE_METRES_PER_HECTARE);
+        Sweep sweep = s.choice("sweep", Options.of(Sweep.values(), Sweep::id)).orElse(Sweep.FULL);
+        return new PlotDesign.Point(factor, sweep, MeasuringParser.ofPoints(root, s, units, factor));
     }
 
     /** How crews decide whether a tree is on the plot. */
@@ -61,7 +78,8 @@ final class PlotParser {
         return new PlotRules(
                 s.choice("limiting_distance", STEM_PARTS).orElse(null),
                 s.choice("on_slope", Options.of(PlotOnSlope.values(), PlotOnSlope::id))
-                        .orElse(PlotOnSlope.HORIZONTAL_DISTANCES));
+                        .orElse(PlotOnSlope.HORIZONTAL_DISTANCES),
+                s.choice("boundary", Options.of(BOUNDARIES, Boundary::id)).orElse(Boundary.NOT_STATED));
     }
 
     private static double areaHa(Section s, UnitSystem units) {
@@ -80,7 +98,7 @@ final class PlotParser {
             return units.area().convert(area.orElse(1), Unit.HECTARE);
         }
         double metres = units.length().convert(radius.orElse(1), Unit.METRE);
-        return Math.PI * metres * metres / M2_PER_HA;
+        return Math.PI * metres * metres / PlotDesign.M2_PER_HA;
     }
 
     private static List<PlotDesign.Ring> rings(Section s, UnitSystem units) {
@@ -106,13 +124,16 @@ final class PlotParser {
     static FinitePopulation finitePopulation(Section s, String key, Section root) {
         FinitePopulation finite = s.choice(key, Options.of(FinitePopulation.values(), FinitePopulation::id))
                 .orElse(FinitePopulation.IGNORE);
-        boolean fixed = root.table("plot").text("kind").filter("fixed"::equals).isPresent();
+        boolean fixed = root.table("plot")
+                .text("kind")
+                .filter(k -> k.equals("fixed") || k.equals("strip"))
+                .isPresent();
         if (finite == FinitePopulation.CORRECT && !fixed) {
             s.problem(
                     Rule.DESIGN_VALUE,
                     key,
                     "correct",
-                    "only plots of one fixed area can tile a tract; write \"ignore\" for points and nested plots");
+                    "only plots of one fixed area can tile a tract; write \"ignore\" for points, nested plots and complete tallies");
         }
         return finite;
     }

@@ -3,6 +3,7 @@ package quadmean.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
 import quadmean.stats.Interval;
 import quadmean.stats.MeanEstimate;
@@ -15,6 +16,9 @@ final class RunningEstimate {
     private RunningEstimate() {}
 
     static List<RunningMean> of(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
+        if (settings.plot() instanceof PlotDesign.Complete) {
+            return List.of(); // parts of a stratum are no sample of it
+        }
         ToDoubleFunction<SampledPlot> value = PlotValue.of(settings.plot(), settings.target(), stem -> true);
         int step = Math.max(1, plots.size() / MAX_STEPS);
         List<RunningMean> running = new ArrayList<>();

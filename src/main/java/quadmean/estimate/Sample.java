@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.Estimator;
 import quadmean.model.EstimatorRules;
+import quadmean.model.Measuring;
+import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.StratumSample;
@@ -20,9 +22,20 @@ interface Sample {
     static Sample of(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings) {
         EstimatorRules rules = settings.rules().estimation();
         boolean random = rules.variance() == null || !rules.variance().isOfGrid();
-        return rules.estimator() == Estimator.MEAN && random
-                ? StratifiedSample.of(strata, plots, settings)
-                : SeparateSample.of(strata, plots, settings);
+        if (rules.estimator() != Estimator.MEAN || !random) {
+            return SeparateSample.of(strata, plots, settings);
+        }
+        StratifiedSample points = StratifiedSample.of(strata, plots, settings);
+        if (settings.plot().measuring() instanceof Measuring.ThreeP threeP) {
+            return ThreePSample.of(points, settings.plot(), threeP);
+        }
+        if (settings.plot() instanceof PlotDesign.Complete) {
+            return new CensusSample(points);
+        }
+        return settings.plot() instanceof PlotDesign.Point point
+                        && point.measuring().hasCounts()
+                ? new CountedSample(points, point, settings.rules().product())
+                : points;
     }
 
     /** Area of the strata (ha). */
@@ -61,7 +74,9 @@ interface Sample {
     List<String> notes();
 
     /** Why there may be no standard error although each stratum has plots enough. */
-    String whyNoError();
+    default String whyNoError() {
+        return "no standard error: too few plots";
+    }
 
     /** The units that a bootstrap draws; empty where the sampling design has none. */
     default Optional<ResampledUnits> resampled() {

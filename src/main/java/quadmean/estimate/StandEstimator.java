@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import quadmean.model.FinitePopulation;
+import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
@@ -149,7 +150,7 @@ public final class StandEstimator {
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>(whole.notes());
-        if (plots.size() < 10) {
+        if (plots.size() < 10 && !(settings.plot() instanceof PlotDesign.Complete)) {
             notes.add(fewPlots());
         }
         if (settings.finitePopulation() == FinitePopulation.CORRECT) {

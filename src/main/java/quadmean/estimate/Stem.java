@@ -12,14 +12,27 @@ import quadmean.volume.TreeWood;
  * @param dbhCm dbh (cm)
  * @param heightM total height, or height to the break of a broken top (m); NaN if it is not known
  * @param wood what is in one tree
- * @param count number of trees that the tally row stands for
+ * @param count number of trees that the tally row stands for, each as often as the treatment of the boundary has it
  * @param counts attributes that the tree counts in; in the others it is a zero
+ * @param prediction what 3P sampling foretold of it; 0 if nothing
  */
-public record Stem(String species, double dbhCm, double heightM, TreeWood wood, int count, Set<Attribute> counts) {
+public record Stem(
+        String species,
+        double dbhCm,
+        double heightM,
+        TreeWood wood,
+        int count,
+        Set<Attribute> counts,
+        double prediction) {
     private static final Set<Attribute> ALL = Set.copyOf(EnumSet.allOf(Attribute.class));
 
     public Stem {
         counts = Set.copyOf(counts);
+    }
+
+    /** A tree of which nothing was foretold. */
+    public Stem(String species, double dbhCm, double heightM, TreeWood wood, int count, Set<Attribute> counts) {
+        this(species, dbhCm, heightM, wood, count, counts, 0);
     }
 
     /** A single tree that counts in everything, of which the volume is known (m³; NaN if it is not), and no height. */

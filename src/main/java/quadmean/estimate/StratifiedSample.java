@@ -106,11 +106,6 @@ final class StratifiedSample implements Sample {
         return notes;
     }
 
-    @Override
-    public String whyNoError() {
-        return "no standard error: too few plots";
-    }
-
     /** Whether strata with a single plot share the variation of others. */
     private boolean isCollapsed() {
         return settings.rules().estimation().onePlot() == OnePlotRule.COLLAPSE
@@ -132,6 +127,20 @@ final class StratifiedSample implements Sample {
                 p -> p.stream().sorted(Comparator.comparing(SampledPlot::id)).forEach(units::add));
         return Optional.of(new ResampledUnits(
                 samples(plot -> 0).stream().map(ResampledStratum::of).toList(), units));
+    }
+
+    /** The plots stratum by stratum. */
+    List<List<SampledPlot>> plots() {
+        return plots;
+    }
+
+    /** Shares of the area that the strata hold. */
+    double[] weights() {
+        return strata.stream().mapToDouble(s -> s.areaHa() / areaHa()).toArray();
+    }
+
+    DegreesOfFreedom degrees() {
+        return degrees(settings);
     }
 
     static DegreesOfFreedom degrees(EstimateSettings settings) {

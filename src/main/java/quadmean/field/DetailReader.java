@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
+import quadmean.model.Measuring;
 import quadmean.model.Rule;
 import quadmean.model.TreeDetail;
 import quadmean.model.TreeDetail.Top;
@@ -17,9 +18,11 @@ final class DetailReader {
     private static final Set<String> NO = Set.of("", "n", "no", "0", "false", "whole");
 
     private final Design design;
+    private final EdgeReader edges;
 
     DetailReader(Design design) {
         this.design = design;
+        this.edges = new EdgeReader(design.plotRules().boundary());
     }
 
     TreeDetail read(Row row, RowProblems problems) {
@@ -30,7 +33,24 @@ final class DetailReader {
                 StemCount.logs(row, problems),
                 merchantable(row, problems),
                 row.text(ColumnRole.GRADE),
-                defect(row, problems));
+                defect(row, problems),
+                edges.times(row, problems),
+                prediction(row, problems));
+    }
+
+    /** What was foretold of the tree; 0 where 3P sampling is not in use. */
+    private double prediction(Row row, RowProblems problems) {
+        if (!(design.plot().measuring() instanceof Measuring.ThreeP)) {
+            return 0;
+        }
+        double prediction = Numbers.read(row, ColumnRole.PREDICTION, problems).orElse(Double.NaN);
+        if (!(prediction > 0)) {
+            String what =
+                    row.text(ColumnRole.PREDICTION).isEmpty() ? "no prediction" : "a prediction that is not above 0";
+            problems.add(Rule.PREDICTION_UNUSABLE, ColumnRole.PREDICTION, "the tree has " + what);
+            return 0;
+        }
+        return prediction;
     }
 
     private static double defect(Row row, RowProblems problems) {

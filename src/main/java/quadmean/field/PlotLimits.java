@@ -10,6 +10,7 @@ import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
 import quadmean.measure.FixedPlot;
 import quadmean.measure.PointGauge;
+import quadmean.model.Measuring;
 import quadmean.model.PlotDesign;
 import quadmean.model.PlotDesign.Ring;
 import quadmean.model.Rule;
@@ -30,7 +31,7 @@ final class PlotLimits {
         if (Double.isNaN(dbhCm)) {
             return;
         }
-        if (written.isPresent()) {
+        if (written.isPresent() && hasLimit()) {
             ColumnSpec spec = row.file().columns().get(ColumnRole.POINT_DISTANCE);
             Unit unit = spec == null || spec.unit() == null ? Unit.METRE : spec.unit();
             double metres = unit.convert(written.getAsDouble(), Unit.METRE);
@@ -51,13 +52,24 @@ final class PlotLimits {
         checkRing(row, dbhCm, problems);
     }
 
-    /** Radius of the plot, of the tree's ring, or the limiting distance of a tree on a point (m). */
+    /** A complete tally has no centre. */
+    private boolean hasLimit() {
+        return !(design.plot() instanceof PlotDesign.Complete);
+    }
+
+    /** Radius of the plot, of the tree's ring, half the width of a strip, or the limiting distance of a tree on a point (m). */
     private double limitMetres(double dbhCm) {
         PlotDesign plot = design.plot();
         if (plot instanceof PlotDesign.Point point) {
             DistanceTo to = Objects.requireNonNull(
                     design.plotRules().limitTo(), "a design with distances from points says what they reach");
-            return new PointGauge(point.basalAreaFactor()).limitingDistance(dbhCm, to);
+            double factor = point.measuring() instanceof Measuring.LargerFactor larger
+                    ? larger.basalAreaFactor()
+                    : point.basalAreaFactor();
+            return new PointGauge(factor).limitingDistance(dbhCm, to);
+        }
+        if (plot instanceof PlotDesign.Strip strip) {
+            return strip.widthM() / 2;
         }
         double areaHa = plot instanceof PlotDesign.Fixed fixed
                 ? fixed.areaHa()

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
+import quadmean.model.CountedTrees;
 import quadmean.model.Plot;
 import quadmean.model.Rule;
 import quadmean.model.Tree;
@@ -15,6 +16,7 @@ final class PlotUnderway {
     private final String id;
     private final String stratum;
     private final List<Tree> trees = new ArrayList<>();
+    private final List<CountedTrees> counted = new ArrayList<>();
     private final Map<String, Row> firstByNumber = new HashMap<>();
     private final Map<String, Map<List<String>, Row>> repeated = new HashMap<>();
     private @Nullable Row emptyRow;
@@ -33,8 +35,12 @@ final class PlotUnderway {
         trees.add(tree);
     }
 
+    void add(CountedTrees row) {
+        counted.add(row);
+    }
+
     boolean hasTrees() {
-        return !trees.isEmpty();
+        return !trees.isEmpty() || !counted.isEmpty();
     }
 
     /** The row that noted the plot as empty, if there is one that counts. */
@@ -92,6 +98,6 @@ final class PlotUnderway {
     }
 
     Plot plot() {
-        return new Plot(id, stratum, trees);
+        return new Plot(id, stratum, trees, counted);
     }
 }

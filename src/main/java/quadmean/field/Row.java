@@ -32,7 +32,7 @@ record Row(
     /** Species and what is measured: a row without any of it notes an empty plot. */
     private static final List<ColumnRole> MEASURED = Stream.of(ColumnRole.values())
             .filter(r -> r == ColumnRole.SPECIES || r.measure() != ColumnRole.Measure.TEXT)
-            .filter(r -> r != ColumnRole.COUNT)
+            .filter(r -> r != ColumnRole.COUNT && r != ColumnRole.EDGE)
             .toList();
 
     /** The trimmed text of a column; empty if the tally does not have it. */

@@ -70,6 +70,7 @@ final class TallyBuilder {
             finished.addAll(listedButAbsent());
             listNotReached();
             checkStrata(finished);
+            new MeasuringChecks(design).check(finished).forEach(problems::add);
             checkRoom(finished);
             PlotFactChecks.check(design, finished, listed, problems::add);
         }

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
 import quadmean.design.TallyFile;
+import quadmean.model.CountedTrees;
 import quadmean.model.ListedPlot;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
@@ -18,12 +19,14 @@ import quadmean.model.Tree;
 public final class TallyReader {
     private final Design design;
     private final TreeReader trees;
+    private final CountReader counts;
     private final StratumFinder strata;
     private final TallyBuilder builder;
 
     private TallyReader(Design design, Map<String, ListedPlot> plotList) {
         this.design = design;
         this.trees = new TreeReader(design);
+        this.counts = new CountReader(design);
         this.strata = new StratumFinder(design, plotList);
         this.builder = new TallyBuilder(design, strata, List.copyOf(plotList.values()));
     }
@@ -103,6 +106,13 @@ public final class TallyReader {
     private void tree(Row row, @Nullable PlotUnderway plot, RowProblems problems) {
         if (plot != null) {
             plot.checkRepeats(row, problems);
+        }
+        if (counts.isCounted(row)) {
+            CountedTrees counted = trees.counted(row, problems);
+            if (plot != null && counted != null) {
+                plot.add(counted);
+            }
+            return;
         }
         Tree tree = trees.read(row, problems);
         if (plot != null && tree != null) {

@@ -9,7 +9,9 @@ import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
 import quadmean.design.Nearest;
+import quadmean.model.CountedTrees;
 import quadmean.model.FieldHeight;
+import quadmean.model.Measuring;
 import quadmean.model.PlotDesign;
 import quadmean.model.Rule;
 import quadmean.model.Tree;
@@ -59,6 +61,20 @@ final class TreeReader {
                 dbhCm,
                 height,
                 detail);
+    }
+
+    /** The trees of a row that was counted or predicted only; null if the row cannot be used, which the problems then say. */
+    @Nullable
+    CountedTrees counted(Row row, RowProblems problems) {
+        String species = species(row, problems);
+        TreeDetail detail = details.read(row, problems);
+        if (design.plot().measuring() instanceof Measuring.ThreeP p && detail.prediction() >= p.limit()) {
+            problems.add(
+                    Rule.PREDICTION_UNUSABLE,
+                    ColumnRole.PREDICTION,
+                    "the tree was sure to be measured, and has no dbh");
+        }
+        return problems.isOut() ? null : new CountedTrees(row.fileName(), row.line(), species, detail);
     }
 
     private String species(Row row, RowProblems problems) {

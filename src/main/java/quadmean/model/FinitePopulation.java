@@ -22,9 +22,13 @@ public enum FinitePopulation {
      *     one area
      */
     public double plotsIn(PlotDesign plot, double areaHa) {
-        return this == CORRECT && plot instanceof PlotDesign.Fixed fixed
-                ? areaHa / fixed.areaHa()
-                : Double.POSITIVE_INFINITY;
+        if (this == IGNORE) {
+            return Double.POSITIVE_INFINITY;
+        }
+        if (plot instanceof PlotDesign.Strip strip) {
+            return areaHa / strip.areaHa();
+        }
+        return plot instanceof PlotDesign.Fixed fixed ? areaHa / fixed.areaHa() : Double.POSITIVE_INFINITY;
     }
 
     /** The name used in design files. */

@@ -4,6 +4,8 @@ import java.util.List;
 
 /** The kind and size of the plots, which decide how many trees per hectare each tallied tree stands for. */
 public sealed interface PlotDesign {
+    /** Square metres in a hectare. */
+    double M2_PER_HA = 10_000;
 
     /**
      * One circle or other shape of fixed area.
@@ -45,14 +47,68 @@ public sealed interface PlotDesign {
     }
 
     /**
+     * A strip along a line.
+     *
+     * @param widthM full width (m)
+     * @param lengthM horizontal length (m)
+     */
+    record Strip(double widthM, double lengthM) implements PlotDesign {
+        public Strip {
+            requirePositive(widthM);
+            requirePositive(lengthM);
+        }
+
+        /** The same width along another length. */
+        public Strip ofLength(double otherM) {
+            return new Strip(widthM, otherM);
+        }
+
+        /** Its area (ha). */
+        public double areaHa() {
+            return widthM * lengthM / M2_PER_HA;
+        }
+    }
+
+    /**
+     * Every tree of each stratum: plots are parts of it, and all of them together are the whole.
+     *
+     * @param measuring which trees are measured
+     */
+    record Complete(Measuring measuring) implements PlotDesign {}
+
+    /**
      * A point sample: trees are chosen with probability proportional to their basal area.
      *
-     * @param basalAreaFactor basal area that each tallied tree stands for (m²/ha)
+     * @param basalAreaFactor factor of the gauge: basal area that a tree of a full sweep stands for (m²/ha)
+     * @param sweep part of the circle that is swept
+     * @param measuring which trees are measured
      */
-    record Point(double basalAreaFactor) implements PlotDesign {
+    record Point(double basalAreaFactor, Sweep sweep, Measuring measuring) implements PlotDesign {
         public Point {
             requirePositive(basalAreaFactor);
         }
+
+        /** Full sweeps, every tree measured. */
+        public Point(double basalAreaFactor) {
+            this(basalAreaFactor, Sweep.FULL, new Measuring.All());
+        }
+
+        /** Basal area that each chosen tree stands for (m²/ha). */
+        public double perTree() {
+            return sweep.multiplier() * basalAreaFactor;
+        }
+
+        /** Basal area that each measured tree stands for (m²/ha), which is more where a larger factor chose it. */
+        public double perMeasuredTree() {
+            return measuring instanceof Measuring.LargerFactor larger
+                    ? sweep.multiplier() * larger.basalAreaFactor()
+                    : perTree();
+        }
+    }
+
+    /** Which of the chosen trees are measured. */
+    default Measuring measuring() {
+        return new Measuring.All();
     }
 
     private static void requirePositive(double value) {

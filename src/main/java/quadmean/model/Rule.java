@@ -74,6 +74,17 @@ public enum Rule {
             "a row stands for a whole number of trees, 1 or more",
             "write the number of trees; leave it empty for one tree; take rows of no trees out",
             Policy.DROP),
+    EDGE_UNUSABLE(
+            "edge-unusable",
+            "a tree at the boundary counts as often as the treatment of the design allows",
+            "write the number of times, the same for a whole plot under inward_sweep; leave it empty for once",
+            Policy.DROP,
+            Policy.KEEP),
+    PREDICTION_UNUSABLE(
+            "prediction-unusable",
+            "in 3P sampling each tree has a prediction above 0, and one that reaches the limit is measured",
+            "write the prediction; measure the tree that was sure to be measured",
+            Policy.DROP),
     DEFECT_IMPOSSIBLE(
             "defect-impossible",
             "defect lies between 0 and 100 % of the wood",

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
  * @param merchantableM height to the merchantable top (m), if taken
  * @param grade grade as written, empty if none was given
  * @param defect share of the wood that is no good, in [0, 1]
+ * @param edge number of times that it counts, for what its plot misses beyond the boundary; 1 or more
+ * @param prediction what 3P sampling foretold of it, in whatever unit; 0 if nothing
  */
 public record TreeDetail(
         int count,
@@ -20,18 +22,28 @@ public record TreeDetail(
         OptionalDouble logs,
         OptionalDouble merchantableM,
         String grade,
-        double defect) {
+        double defect,
+        int edge,
+        double prediction) {
     /** One living tree with its top on, and nothing more known. */
     public static final TreeDetail PLAIN =
-            new TreeDetail(1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty(), "", 0);
+            new TreeDetail(1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty(), "", 0, 1, 0);
 
     public TreeDetail {
         if (count < 1) {
             throw new IllegalArgumentException("a row stands for one tree or more, got " + count);
         }
+        if (edge < 1) {
+            throw new IllegalArgumentException("a tree counts once or more, got " + edge);
+        }
         if (!(defect >= 0 && defect <= 1)) {
             throw new IllegalArgumentException("the share of defect must lie in [0, 1], got " + defect);
         }
+    }
+
+    /** Number of times that the row counts: its trees, each as often as the boundary has it. */
+    public int times() {
+        return count * edge;
     }
 
     /** The top of a tree. */

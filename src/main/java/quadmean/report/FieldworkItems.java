@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import quadmean.chart.Wording;
 import quadmean.design.Design;
+import quadmean.model.Boundary;
 import quadmean.model.PlotDesign;
 import quadmean.model.TreeStatus;
 import quadmean.units.Attribute;
@@ -32,9 +33,12 @@ final class FieldworkItems {
             if (part != null) {
                 items.add(new Item("Limiting distances", "To the " + part.id() + " of the stem, horizontally."));
             }
-        } else {
+        } else if (!(design.plot() instanceof PlotDesign.Complete)) {
             items.add(new Item(
                     "On slopes", Wording.capital(design.plotRules().onSlope().label()) + "."));
+        }
+        if (design.plotRules().boundary() != Boundary.NOT_STATED) {
+            items.add(new Item("At the boundary", design.plotRules().boundary().note()));
         }
         items.add(new Item("What counts", counts(design)));
         return items;

@@ -7,6 +7,7 @@ import java.util.Map;
 import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
 import quadmean.design.StratumEntry;
+import quadmean.model.Measuring;
 import quadmean.model.PlotDesign;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
@@ -37,6 +38,7 @@ final class JsonInputs {
         node.put("finitePopulation", design.finitePopulation().id());
         node.put("degreesRule", design.degreesRule().id());
         node.set("plot", plot(design.plot()));
+        node.put("boundary", design.plotRules().boundary().id());
         node.put("breastHeight", design.height().breastHeight());
         node.put("breastHeightUnit", design.units().length().symbol());
         node.put("minHeights", design.height().minHeights());
@@ -68,6 +70,16 @@ final class JsonInputs {
             node.put(
                     "basalAreaFactorFt2PerAc",
                     Unit.SQUARE_METRES_PER_HECTARE.convert(point.basalAreaFactor(), Unit.SQUARE_FEET_PER_ACRE));
+            node.put("sweep", point.sweep().id());
+            measuring(node, point.measuring());
+        } else if (plot instanceof PlotDesign.Strip strip) {
+            node.put("kind", "strip");
+            node.put("widthM", strip.widthM());
+            node.put("lengthM", strip.lengthM());
+            putArea(node, strip.areaHa());
+        } else if (plot instanceof PlotDesign.Complete complete) {
+            node.put("kind", "complete");
+            measuring(node, complete.measuring());
         } else if (plot instanceof PlotDesign.Fixed fixed) {
             node.put("kind", "fixed");
             putArea(node, fixed.areaHa());
@@ -82,6 +94,21 @@ final class JsonInputs {
             }
         }
         return node;
+    }
+
+    private static void measuring(ObjectNode node, Measuring measuring) {
+        if (measuring instanceof Measuring.SomePoints) {
+            node.put("measured", "some_points");
+        } else if (measuring instanceof Measuring.LargerFactor larger) {
+            node.put("measured", "larger_factor");
+            node.put("measureFactorM2PerHa", larger.basalAreaFactor());
+        } else if (measuring instanceof Measuring.ThreeP threeP) {
+            node.put("measured", "threep");
+            node.put("limit", threeP.limit());
+            node.put("estimator", threeP.estimator().id());
+        } else {
+            node.put("measured", "all");
+        }
     }
 
     private static void putArea(ObjectNode node, double areaHa) {

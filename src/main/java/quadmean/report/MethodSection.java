@@ -38,16 +38,20 @@ final class MethodSection {
         item(
                 html,
                 "Plots chosen as",
-                Wording.capital(EstimatorWords.selection(design)) + ". A grid that runs in step with"
-                        + " ridges, roads or old cutting lines can make a systematic sample better or worse than its error says.");
+                design.plot() instanceof PlotDesign.Complete
+                        ? "Complete tally: none was left out."
+                        : Wording.capital(EstimatorWords.selection(design)) + ". A grid that runs in step with"
+                                + " ridges, roads or old cutting lines can make a systematic sample better or worse than its error says.");
         item(html, "Plots", plots());
         FieldworkItems.of(design).forEach(i -> item(html, i.term(), i.words()));
         item(
                 html,
                 "Expansion",
-                design.plot() instanceof PlotDesign.Point
-                        ? "Each tallied tree stands for the basal area factor over its own basal area, in trees per unit area."
-                        : "Each tallied tree stands for one over the area of the plot it counts on, in trees per unit area.");
+                design.plot() instanceof PlotDesign.Complete
+                        ? "Each tree stands for itself: for one over the area of its stratum, in trees per unit area."
+                        : design.plot() instanceof PlotDesign.Point
+                                ? "Each tallied tree stands for the basal area factor over its own basal area, in trees per unit area."
+                                : "Each tallied tree stands for one over the area of the plot it counts on, in trees per unit area.");
     }
 
     private String plots() {
@@ -58,7 +62,15 @@ final class MethodSection {
                     + Unit.SQUARE_METRES_PER_HECTARE.label();
             return "Points with a basal area factor of "
                     + both(Wording.plain(Math.round(us * 1e4) / 1e4) + " " + Unit.SQUARE_FEET_PER_ACRE.label(), metric)
-                    + ".";
+                    + "."
+                    + PlotWords.sweep(point.sweep())
+                    + PlotWords.measuring(point.measuring());
+        }
+        if (plot instanceof PlotDesign.Strip strip) {
+            return "Strips of " + area(strip.areaHa()) + ", " + PlotWords.size(strip, design.units()) + ".";
+        }
+        if (plot instanceof PlotDesign.Complete complete) {
+            return "Parts of the strata, which together are the whole." + PlotWords.measuring(complete.measuring());
         }
         if (plot instanceof PlotDesign.Fixed fixed) {
             return "Plots of " + area(fixed.areaHa()) + ".";

@@ -82,6 +82,34 @@ public final class DoubleSampling {
     }
 
     /**
+     * The same over strata with one ratio for all of them: the mean of x over all strata times R = Σ W·mean(y)/Σ W·mean(x), and
+     * in each stratum the variance above with the common R (by algebra).
+     *
+     * @param first whole first sample of each stratum
+     * @param x x of the second sample, at least two units in each stratum for an error
+     * @param y y of the second sample, strata and units in the same order
+     * @return the mean, on Σ(n2_h - 1) degrees of freedom
+     */
+    public static MeanEstimate ratio(List<StratumSample> first, List<StratumSample> x, List<StratumSample> y) {
+        DegreesOfFreedom rule = DegreesOfFreedom.UNITS_MINUS_STRATA;
+        double r = RatioEstimate.estimate(y, x, rule).mean();
+        double mean = r * StratifiedMean.estimate(first, rule).mean();
+        double variance = 0;
+        double within = 0;
+        int n = 0;
+        for (int h = 0; h < y.size(); h++) {
+            double[] values = y.get(h).values();
+            Moments residual =
+                    Moments.of(RatioEstimate.residuals(values, x.get(h).values(), r, 1));
+            double w = y.get(h).weight();
+            variance += w * w * twoPhase(first.get(h), values, residual.variance());
+            within += w * residual.variance();
+            n += values.length;
+        }
+        return new MeanEstimate(n, 0, mean, Double.NaN, Math.sqrt(within)).withVariance(variance, n - y.size());
+    }
+
+    /**
      * Classes whose sizes the first sample estimates, and y on some units of each: Σ (n1_h/n1)·mean_h. The variance is unbiased
      * where the number of y depends on the first sample only through its class sizes: Σ w²·s²·(1/n2 - 1/n1_h) for the second
      * sample, and for the first the variance of all its y rebuilt from parts within and between classes (by algebra; as Rao 1973

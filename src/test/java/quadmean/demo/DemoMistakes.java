@@ -32,6 +32,7 @@ public final class DemoMistakes {
             "ring",
             "count",
             "defect_pct",
+            "edge",
             "note");
 
     /** A slip of one row; it finds the fields by the names of the columns. */
@@ -67,7 +68,8 @@ public final class DemoMistakes {
             reading("ground-not-level", r -> sight(r, 1.3, 20)),
             reading("scale-coarse", r -> sight(r, 6, -1)),
             reading("readings-disagree", DemoMistakes::again),
-            any("defect-impossible", r -> r.put("defect_pct", "140")));
+            any("defect-impossible", r -> r.put("defect_pct", "140")),
+            any("edge-unusable", r -> r.put("edge", "3")));
 
     private DemoMistakes() {}
 

@@ -33,6 +33,7 @@ class DemoMistakesTest {
             Rule.FORMULA_VALUE,
             Rule.CELLS_MERGED,
             Rule.LOGS_UNUSABLE,
+            Rule.PREDICTION_UNUSABLE,
             Rule.DBH_CLASS);
 
     @Test

@@ -182,7 +182,7 @@ class DesignReadmeTest {
     void keysOfAllKindsOfPlotAreDocumented() throws IOException {
         String plot = "[plot]\nqqqqqqqqqqqq = 1\n";
         TreeSet<String> known = new TreeSet<>();
-        for (String kind : List.of("fixed", "point", "nested")) {
+        for (String kind : List.of("fixed", "point", "nested", "strip", "complete")) {
             known.addAll(known(new SmallDesign()
                     .with("[plot]\n", plot)
                     .with("\"fixed\"", '"' + kind + '"')

@@ -1,0 +1,156 @@
+package quadmean.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import quadmean.model.Measuring;
+import quadmean.model.PlotDesign;
+import quadmean.model.ProductRule;
+import quadmean.stats.DoubleSampling;
+import quadmean.stats.MeanEstimate;
+import quadmean.stats.ProductEstimate;
+import quadmean.stats.RatioEstimate;
+import quadmean.stats.StratifiedMean;
+import quadmean.stats.StratumSample;
+import quadmean.units.Attribute;
+
+/**
+ * Points at which trees are counted and some are measured, be it all trees of some points or at each point those of a larger
+ * factor: basal area by count, times the ratio of anything else to the basal area of the measured trees.
+ */
+final class CountedSample implements Sample {
+    private final StratifiedSample points;
+    private final PlotDesign.Point design;
+    private final ProductRule rule;
+
+    CountedSample(StratifiedSample points, PlotDesign.Point design, ProductRule rule) {
+        this.points = points;
+        this.design = design;
+        this.rule = rule;
+    }
+
+    @Override
+    public List<String> notes() {
+        long all = points.plots().stream().mapToLong(List::size).sum();
+        long measured =
+                points.plots().stream().mapToLong(h -> measured(h).size()).sum();
+        return List.of(String.format(
+                Locale.ROOT,
+                "Basal area comes from counts on %d points; everything else is basal area times its ratio to the basal area of the"
+                        + " measured trees, on %d points. Species share in the counted basal area as they do in the measured."
+                        + " Standard errors of the products: %s. Ratios have a bias of order 1/n.",
+                all,
+                measured,
+                rule.label()));
+    }
+
+    @Override
+    public double areaHa() {
+        return points.areaHa();
+    }
+
+    @Override
+    public boolean isComplete() {
+        return points.plots().stream().noneMatch(h -> measured(h).isEmpty());
+    }
+
+    @Override
+    public List<String> strataWithOnePlot() {
+        return points.strataWithOnePlot();
+    }
+
+    @Override
+    public long plotsWith(ToDoubleFunction<SampledPlot> value) {
+        return points.plotsWith(value);
+    }
+
+    @Override
+    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
+        if (!isComplete()) {
+            return new MeanEstimate(0, 0, Double.NaN, Double.NaN, Double.NaN);
+        }
+        MeanEstimate count = StratifiedMean.estimate(points.samples(this::counted), points.degrees());
+        MeanEstimate ratio = ratio(value, this::ofMeasured);
+        MeanEstimate product = rule == ProductRule.DOUBLE_SAMPLING
+                ? twoPhase(value, count, ratio)
+                : ProductEstimate.of(
+                        List.of(count, ratio),
+                        rule == ProductRule.BRUCE ? ProductEstimate.Variance.BRUCE : ProductEstimate.Variance.GOODMAN);
+        // nothing measured of a kind is a zero, whatever was counted
+        return count.mean() == 0 || ratio.mean() == 0 ? count.times(0) : product;
+    }
+
+    /** On the measured points or trees alone. */
+    @Override
+    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
+        return RatioEstimate.estimate(samples(y), samples(x), points.degrees());
+    }
+
+    @Override
+    public List<StratumSample> samples(ToDoubleFunction<SampledPlot> value) {
+        double[] weights = points.weights();
+        List<StratumSample> samples = new ArrayList<>();
+        for (int h = 0; h < weights.length; h++) {
+            samples.add(
+                    StratumSample.of(weights[h], values(measured(points.plots().get(h)), value)));
+        }
+        return samples;
+    }
+
+    private MeanEstimate twoPhase(ToDoubleFunction<SampledPlot> value, MeanEstimate count, MeanEstimate ratio) {
+        if (design.measuring() instanceof Measuring.LargerFactor) {
+            return linearised(value, count, ratio);
+        }
+        return DoubleSampling.ratio(points.samples(this::counted), samples(this::counted), samples(value));
+    }
+
+    /** Count and ratio from the same points: the variance of x·R + (mean(x)/mean(z))·(y - R·z), point by point. */
+    private MeanEstimate linearised(ToDoubleFunction<SampledPlot> value, MeanEstimate count, MeanEstimate ratio) {
+        double r = ratio.mean();
+        double scale = count.mean()
+                / StratifiedMean.estimate(samples(this::ofMeasured), points.degrees())
+                        .mean();
+        return StratifiedMean.estimate(
+                points.samples(p -> counted(p) * r + scale * (value.applyAsDouble(p) - r * ofMeasured(p))),
+                points.degrees());
+    }
+
+    /** Basal area of all trees of a point by count (m²/ha). */
+    private double counted(SampledPlot point) {
+        double trees = point.counted().stream()
+                .filter(c -> c.counts().contains(Attribute.BASAL_AREA))
+                .mapToDouble(CountedStem::count)
+                .sum();
+        return design.perTree() * (trees + measuredTrees(point));
+    }
+
+    /** Basal area that the measured trees of a point stand for (m²/ha). */
+    private double ofMeasured(SampledPlot point) {
+        return design.perMeasuredTree() * measuredTrees(point);
+    }
+
+    private static double measuredTrees(SampledPlot point) {
+        return point.stems().stream()
+                .filter(s -> s.counts().contains(Attribute.BASAL_AREA))
+                .mapToDouble(Stem::count)
+                .sum();
+    }
+
+    private List<SampledPlot> measured(List<SampledPlot> stratum) {
+        return design.measuring() instanceof Measuring.SomePoints some
+                ? stratum.stream().filter(p -> isMeasured(p, some)).toList()
+                : stratum;
+    }
+
+    /** Without a list a point counts as measured where a measured tree stands on it: an empty one adds nothing to a ratio. */
+    private static boolean isMeasured(SampledPlot point, Measuring.SomePoints some) {
+        return some.points().isEmpty()
+                ? !point.stems().isEmpty() && point.counted().isEmpty()
+                : some.points().contains(point.id());
+    }
+
+    private static double[] values(List<SampledPlot> plots, ToDoubleFunction<SampledPlot> value) {
+        return plots.stream().mapToDouble(value).toArray();
+    }
+}

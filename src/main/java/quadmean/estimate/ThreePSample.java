@@ -1,0 +1,244 @@
+package quadmean.estimate;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import quadmean.model.Measuring;
+import quadmean.model.PlotDesign;
+import quadmean.stats.MeanEstimate;
+import quadmean.stats.Moments;
+import quadmean.stats.RatioEstimate;
+import quadmean.stats.StratifiedMean;
+import quadmean.stats.StratumSample;
+import quadmean.stats.ThreeP;
+
+/**
+ * 3P sampling: every tree of a complete tally, or every tree that a point chooses, has a prediction, and is measured with the
+ * probability prediction/limit; those that reach the limit are sure to be measured.
+ */
+final class ThreePSample implements Sample {
+    private final StratifiedSample plots;
+    private final PlotDesign design;
+    private final Measuring.ThreeP threeP;
+
+    private ThreePSample(StratifiedSample plots, PlotDesign design, Measuring.ThreeP threeP) {
+        this.plots = plots;
+        this.design = design;
+        this.threeP = threeP;
+    }
+
+    static ThreePSample of(StratifiedSample plots, PlotDesign design, Measuring.ThreeP threeP) {
+        return new ThreePSample(plots, design, threeP);
+    }
+
+    @Override
+    public List<String> notes() {
+        List<SampledPlot> all = plots.plots().stream().flatMap(List::stream).toList();
+        int measured = all.stream().mapToInt(p -> p.stems().size()).sum();
+        long sure = all.stream()
+                .flatMap(p -> p.stems().stream())
+                .filter(this::isSure)
+                .count();
+        return List.of(String.format(
+                Locale.ROOT,
+                "3P sampling%s: %d trees measured, %d of them sure to be (prediction at or above the limit of %s). The tables show the"
+                        + " %s estimate. The number of trees is estimated like everything else.",
+                design instanceof PlotDesign.Complete ? " of a complete tally" : " at points",
+                measured,
+                sure,
+                threeP.limit() == Math.rint(threeP.limit())
+                        ? String.format(Locale.ROOT, "%.0f", threeP.limit())
+                        : String.valueOf(threeP.limit()),
+                threeP.estimator() == Measuring.Estimator.ADJUSTED
+                        ? "adjusted (the sum of predictions times the mean ratio of value to prediction; a small bias and a small"
+                                + " variance)"
+                        : "unadjusted (the sum of value over probability; no bias and a large variance)"));
+    }
+
+    @Override
+    public double areaHa() {
+        return plots.areaHa();
+    }
+
+    @Override
+    public boolean isComplete() {
+        return plots.isComplete();
+    }
+
+    /** A complete tally needs no second plot; points do. */
+    @Override
+    public List<String> strataWithOnePlot() {
+        return design instanceof PlotDesign.Complete ? List.of() : plots.strataWithOnePlot();
+    }
+
+    @Override
+    public long plotsWith(ToDoubleFunction<SampledPlot> value) {
+        return plots.plotsWith(value);
+    }
+
+    @Override
+    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
+        return mean(value, threeP.estimator());
+    }
+
+    /** By either of the two estimates. */
+    MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator) {
+        return design instanceof PlotDesign.Complete
+                ? ofTally(value, estimator).times(1 / areaHa())
+                : ofPoints(value, estimator);
+    }
+
+    /** From the expanded values of plots, whose number of trees is left to chance; few plots make it rough. */
+    @Override
+    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
+        if (design instanceof PlotDesign.Point) {
+            return RatioEstimate.estimate(plots.samples(overChance(y)), plots.samples(overChance(x)), plots.degrees());
+        }
+        StratumSample ones = StratumSample.of(1, perTree(overChance(x)));
+        return RatioEstimate.estimate(
+                List.of(StratumSample.of(1, perTree(overChance(y)))), List.of(ones), plots.degrees());
+    }
+
+    @Override
+    public List<StratumSample> samples(ToDoubleFunction<SampledPlot> value) {
+        return plots.samples(overChance(value));
+    }
+
+    private MeanEstimate ofTally(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator) {
+        Trees sure = trees(value, true);
+        Trees drawn = trees(value, false);
+        if (estimator == Measuring.Estimator.UNADJUSTED) {
+            Trees all = sure.and(drawn);
+            return ThreeP.unadjusted(all.y(), all.prediction(), threeP.limit());
+        }
+        if (drawn.y().length == 0) {
+            int n = sure.y().length;
+            return new MeanEstimate(n, Double.POSITIVE_INFINITY, Moments.sum(sure.y()), 0, 0);
+        }
+        return ThreeP.adjusted(drawn.y(), drawn.prediction(), sumOfPredictions(), sure.y());
+    }
+
+    /**
+     * Trees sure to be measured as they are, and of the others the predictions per hectare times the mean ratio r of value to
+     * prediction: variance between points of that sum, and of r times the squared mean of the predictions (two stages of chance that
+     * know nothing of each other; by algebra, and as Bruce's formula where no tree is sure).
+     */
+    private MeanEstimate ofPoints(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator) {
+        if (estimator == Measuring.Estimator.UNADJUSTED) {
+            return StratifiedMean.estimate(plots.samples(overChance(value)), plots.degrees());
+        }
+        Trees drawn = trees(value, false);
+        Trees expanded = trees(p -> predicted(p.stems().get(0)), false);
+        double[] ratios = IntStream.range(0, drawn.y().length)
+                .mapToDouble(i -> drawn.y()[i] / expanded.y()[i])
+                .toArray();
+        Moments r = Moments.of(ratios);
+        double mean = r.n() == 0 ? 0 : r.mean();
+        MeanEstimate between =
+                StratifiedMean.estimate(plots.samples(p -> sureValue(p, value) + mean * predicted(p)), plots.degrees());
+        if (r.n() == 0) {
+            return between;
+        }
+        double x = StratifiedMean.estimate(plots.samples(this::predicted), plots.degrees())
+                .mean();
+        double ofRatio = x * x * r.variance() / r.n();
+        double variance = between.variance() + ofRatio;
+        double df = variance
+                * variance
+                / (between.variance() * between.variance() / between.df() + ofRatio * ofRatio / (r.n() - 1));
+        return new MeanEstimate(
+                between.n(), variance > 0 ? df : between.df(), between.mean(), Math.sqrt(variance), between.sd());
+    }
+
+    /** Predictions of all trees of a point that were not sure to be measured, per hectare. */
+    private double predicted(SampledPlot plot) {
+        double sum = plot.counted().stream()
+                .mapToDouble(c -> c.count() * c.prediction())
+                .sum();
+        sum += plot.stems().stream()
+                .filter(s -> !isSure(s))
+                .mapToDouble(s -> s.count() * s.prediction())
+                .sum();
+        return ((PlotDesign.Point) design).perTree() * sum / plot.inside();
+    }
+
+    private double predicted(Stem stem) {
+        return ((PlotDesign.Point) design).perTree() * stem.count() * stem.prediction();
+    }
+
+    private double sureValue(SampledPlot plot, ToDoubleFunction<SampledPlot> value) {
+        return plot.stems().stream()
+                .filter(this::isSure)
+                .mapToDouble(s -> value.applyAsDouble(plot.only(s)))
+                .sum();
+    }
+
+    /** Over the whole tally, without the trees that were sure to be measured. */
+    private double sumOfPredictions() {
+        double counted = plots.plots().stream()
+                .flatMap(List::stream)
+                .flatMap(p -> p.counted().stream())
+                .mapToDouble(c -> c.count() * c.prediction())
+                .sum();
+        return counted
+                + plots.plots().stream()
+                        .flatMap(List::stream)
+                        .flatMap(p -> p.stems().stream())
+                        .filter(s -> !isSure(s))
+                        .mapToDouble(s -> s.count() * s.prediction())
+                        .sum();
+    }
+
+    private boolean isSure(Stem stem) {
+        return stem.prediction() >= threeP.limit();
+    }
+
+    /** The value of a plot with each tree over its probability. */
+    private ToDoubleFunction<SampledPlot> overChance(ToDoubleFunction<SampledPlot> value) {
+        return plot -> Moments.sum(plot.stems().stream()
+                .mapToDouble(s -> value.applyAsDouble(plot.only(s)) / Math.min(1, s.prediction() / threeP.limit()))
+                .toArray());
+    }
+
+    private double[] perTree(ToDoubleFunction<SampledPlot> value) {
+        return plots.plots().stream()
+                .flatMap(List::stream)
+                .flatMap(p -> p.stems().stream().map(p::only))
+                .mapToDouble(value)
+                .toArray();
+    }
+
+    /** Values and predictions of the measured trees that were sure to be measured, or were not. */
+    private Trees trees(ToDoubleFunction<SampledPlot> value, boolean sure) {
+        List<double[]> found = new ArrayList<>();
+        for (SampledPlot plot : plots.plots().stream().flatMap(List::stream).toList()) {
+            plot.stems().stream()
+                    .filter(s -> isSure(s) == sure)
+                    .forEach(s -> found.addAll(Collections.nCopies(
+                            trees(s), new double[] {value.applyAsDouble(plot.only(s)) / trees(s), s.prediction()})));
+        }
+        return new Trees(
+                found.stream().mapToDouble(f -> f[0]).toArray(),
+                found.stream().mapToDouble(f -> f[1]).toArray());
+    }
+
+    /** A row of several trees alike of a complete tally stands for so many draws; at a point the edge alone multiplies. */
+    private int trees(Stem stem) {
+        return design instanceof PlotDesign.Complete ? stem.count() : 1;
+    }
+
+    @SuppressWarnings("ArrayRecordComponent") // plain numbers; never compared as a record
+    private record Trees(double[] y, double[] prediction) {
+        Trees and(Trees other) {
+            return new Trees(join(y, other.y), join(prediction, other.prediction));
+        }
+
+        private static double[] join(double[] a, double[] b) {
+            return java.util.stream.DoubleStream.concat(java.util.Arrays.stream(a), java.util.Arrays.stream(b))
+                    .toArray();
+        }
+    }
+}
