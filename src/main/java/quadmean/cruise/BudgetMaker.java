@@ -17,6 +17,7 @@ import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
 import quadmean.model.BudgetRule;
 import quadmean.model.ErrorRules;
+import quadmean.model.Measuring;
 import quadmean.model.Tally;
 import quadmean.stats.BootstrapSample;
 import quadmean.stats.MeanEstimate;
@@ -61,9 +62,12 @@ record BudgetMaker(
             Attribute.BIOMASS,
             Attribute.CARBON);
 
-    /** A budget for the target and the volumes that are known with an error; none if the design asks for none. */
+    /**
+     * A budget for the target and the volumes that are known with an error; none if the design asks for none, and none of 3P
+     * sampling, where trees of a plot have weights of their own.
+     */
     List<ErrorBudget> budgets() {
-        if (rules().budget() == BudgetRule.NONE) {
+        if (rules().budget() == BudgetRule.NONE || design.plot().measuring() instanceof Measuring.ThreeP) {
             return List.of();
         }
         Set<Attribute> attributes = new LinkedHashSet<>(List.of(design.targetAttribute()));

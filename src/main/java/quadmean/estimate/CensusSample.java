@@ -1,6 +1,5 @@
 package quadmean.estimate;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import quadmean.stats.MeanEstimate;
@@ -53,15 +52,10 @@ final class CensusSample implements Sample {
         return known(total(y) / total(x));
     }
 
-    /** One value for each stratum, which is all there is of it. */
+    /** None: nothing is left to the number of plots. */
     @Override
     public List<StratumSample> samples(ToDoubleFunction<SampledPlot> value) {
-        List<StratumSample> samples = new ArrayList<>();
-        for (StratumSample s : parts.samples(value)) {
-            double areaHa = s.weight() * areaHa();
-            samples.add(new StratumSample(s.weight(), 1, new double[] {Moments.sum(s.values()) / areaHa}));
-        }
-        return samples;
+        return List.of();
     }
 
     private double total(ToDoubleFunction<SampledPlot> value) {

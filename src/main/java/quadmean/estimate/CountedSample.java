@@ -84,11 +84,16 @@ final class CountedSample implements Sample {
     /** On the measured points or trees alone. */
     @Override
     public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
-        return RatioEstimate.estimate(samples(y), samples(x), points.degrees());
+        return RatioEstimate.estimate(onMeasured(y), onMeasured(x), points.degrees());
     }
 
+    /** None: the error goes by the counts and by the measured trees, each with its own number. */
     @Override
     public List<StratumSample> samples(ToDoubleFunction<SampledPlot> value) {
+        return List.of();
+    }
+
+    private List<StratumSample> onMeasured(ToDoubleFunction<SampledPlot> value) {
         double[] weights = points.weights();
         List<StratumSample> samples = new ArrayList<>();
         for (int h = 0; h < weights.length; h++) {
@@ -102,14 +107,14 @@ final class CountedSample implements Sample {
         if (design.measuring() instanceof Measuring.LargerFactor) {
             return linearised(value, count, ratio);
         }
-        return DoubleSampling.ratio(points.samples(this::counted), samples(this::counted), samples(value));
+        return DoubleSampling.ratio(points.samples(this::counted), onMeasured(this::counted), onMeasured(value));
     }
 
     /** Count and ratio from the same points: the variance of x·R + (mean(x)/mean(z))·(y - R·z), point by point. */
     private MeanEstimate linearised(ToDoubleFunction<SampledPlot> value, MeanEstimate count, MeanEstimate ratio) {
         double r = ratio.mean();
         double scale = count.mean()
-                / StratifiedMean.estimate(samples(this::ofMeasured), points.degrees())
+                / StratifiedMean.estimate(onMeasured(this::ofMeasured), points.degrees())
                         .mean();
         return StratifiedMean.estimate(
                 points.samples(p -> counted(p) * r + scale * (value.applyAsDouble(p) - r * ofMeasured(p))),

@@ -45,7 +45,8 @@ final class ThreePSample implements Sample {
         return List.of(String.format(
                 Locale.ROOT,
                 "3P sampling%s: %d trees measured, %d of them sure to be (prediction at or above the limit of %s). The tables show the"
-                        + " %s estimate. The number of trees is estimated like everything else.",
+                        + " %s estimate. The number of trees is estimated like everything else."
+                        + " An error budget is not worked out for 3P sampling.",
                 design instanceof PlotDesign.Complete ? " of a complete tally" : " at points",
                 measured,
                 sure,
@@ -102,9 +103,12 @@ final class ThreePSample implements Sample {
                 List.of(StratumSample.of(1, perTree(overChance(y)))), List.of(ones), plots.degrees());
     }
 
+    /** None but of the unadjusted estimate at points: of the others the error goes by the number of measured trees too. */
     @Override
     public List<StratumSample> samples(ToDoubleFunction<SampledPlot> value) {
-        return plots.samples(overChance(value));
+        return design instanceof PlotDesign.Point && threeP.estimator() == Measuring.Estimator.UNADJUSTED
+                ? plots.samples(overChance(value))
+                : List.of();
     }
 
     private MeanEstimate ofTally(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator) {

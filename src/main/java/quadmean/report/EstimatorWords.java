@@ -7,6 +7,7 @@ import quadmean.model.Estimator;
 import quadmean.model.EstimatorRules;
 import quadmean.model.FinitePopulation;
 import quadmean.model.OnePlotRule;
+import quadmean.model.PlotDesign;
 import quadmean.model.SelectionMethod;
 import quadmean.model.VarianceForm;
 
@@ -27,6 +28,9 @@ final class EstimatorWords {
         EstimatorRules rules = design.estimation().estimation();
         VarianceForm variance = rules.variance();
         SelectionMethod method = design.selection();
+        if (design.plot() instanceof PlotDesign.Complete) {
+            return "every tree was visited";
+        }
         if (rules.estimator().needsChance()) {
             return rules.estimator().label();
         }
@@ -190,7 +194,8 @@ final class EstimatorWords {
     /** Whether the number of plots for the target follows from the spread between plots. */
     static boolean hasPlotsNeeded(Design design) {
         Estimator estimator = design.estimation().estimation().estimator();
-        return !estimator.isDouble() && !estimator.isClustered() && !estimator.needsChance();
+        boolean allMeasured = !design.plot().measuring().hasCounts() && !(design.plot() instanceof PlotDesign.Complete);
+        return allMeasured && !estimator.isDouble() && !estimator.isClustered() && !estimator.needsChance();
     }
 
     /** The heading of the table of variances. */

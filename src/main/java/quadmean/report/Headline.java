@@ -124,7 +124,9 @@ final class Headline {
 
     static String more(PlotsNeeded needed) {
         if (needed.needed().isEmpty()) {
-            return "How many plots would reach it is unknown.";
+            boolean isExplained = needed.verdict() != PlotsNeeded.Verdict.UNKNOWN
+                    && !needed.remark().isEmpty();
+            return "How many plots would reach it is unknown" + (isExplained ? ": " + needed.remark() : "") + ".";
         }
         int more = needed.more().orElseThrow();
         return more == 0

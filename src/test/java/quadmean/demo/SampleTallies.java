@@ -137,7 +137,7 @@ public final class SampleTallies {
         return lines;
     }
 
-    /** All 236 oaks with 0.1·D² as the prediction, limit 200: about 50 are drawn, and they have dbh and height. */
+    /** All 236 oaks with 0.1·D² as the prediction, limit 100: about 46 are drawn, and they have dbh and height. */
     private static List<String> threeP() {
         List<String> lines = start("block,tree,species,prediction,dbh_in,height_ft");
         Random random = new Random(1965);
@@ -151,7 +151,7 @@ public final class SampleTallies {
         return lines;
     }
 
-    private static final int LIMIT = 200;
+    private static final int LIMIT = 100;
 
     /** Each tree of the first 24 Idaho points with its dbh in cm as the prediction; about a third are drawn, limit 120. */
     private static List<String> pointThreeP() {

@@ -1,0 +1,78 @@
+package quadmean.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import quadmean.support.ReferenceFiles;
+import quadmean.support.Tolerance;
+
+/** The shipped designs of each kind of plot through the program: plot-kinds.json works the same tallies out in R (plot-kinds.R). */
+class PlotKindDesignsTest {
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @CsvSource({
+        "strip, basal_area, m2/ha",
+        "half-sweep, basal_area, m2/ha",
+        "mirage, basal_area, m2/ha",
+        "complete, basal_area, m2/ha",
+        "threep, volume, ft3/ac",
+        "count-points, trees, trees/ha",
+        "two-factors, trees, trees/ha"
+    })
+    void shippedDesignGivesWhatRGives(String design, String attribute, String unit) throws IOException {
+        JsonNode expected = ReferenceFiles.json("plot-kinds.json").get(design);
+        JsonNode row = row(design, attribute, unit);
+        for (String number : new String[] {"mean", "se"}) {
+            Tolerance.R_SCRIPT.check(
+                    expected.get(number).doubleValue(), row.get(number).doubleValue(), number);
+        }
+        assertEquals(expected.get("df").isNull(), row.get("df").isNull(), "infinite degrees of freedom");
+        if (!expected.get("df").isNull()) {
+            Tolerance.R_SCRIPT.check(
+                    expected.get("df").doubleValue(), row.get("df").doubleValue(), "df");
+        }
+    }
+
+    /** 236 red oaks hold 8 124.9 ft³ (Beers and Gingrich 1958; redoak.csv). */
+    @Test
+    void volumeOfAllRedOaksLiesWithinTheLimits() throws IOException {
+        JsonNode row = row("threep", "volume", "ft3/ac");
+        assertTrue(row.get("lower").doubleValue() < 8124.9, row::toString);
+        assertTrue(row.get("upper").doubleValue() > 8124.9, row::toString);
+    }
+
+    /** 584 pines on 4 ha (longleaf.csv), each with certainty. */
+    @Test
+    void completeTallyCountsEveryPine() throws IOException {
+        JsonNode row = row("complete", "trees", "trees/ha");
+        Tolerance.ROUNDING.check(146, row.get("mean").doubleValue(), "trees per hectare");
+        assertEquals(0, row.get("se").doubleValue());
+    }
+
+    private JsonNode row(String design, String attribute, String unit) throws IOException {
+        Run.of("estimate", "designs/" + design + ".toml", "--out", folder).assertCode(0);
+        JsonNode rows = new ObjectMapper()
+                .readTree(Files.readString(folder.resolve("estimate.json")))
+                .get("estimates");
+        return StreamSupport.stream(rows.spliterator(), false)
+                .filter(r -> r.get("stratum").asText().equals("*")
+                        && r.get("species").asText().equals("*")
+                        && r.get("attribute").asText().equals(attribute)
+                        && r.get("basis").asText().equals("per_area")
+                        && r.get("unit").asText().equals(unit))
+                .findFirst()
+                .orElseThrow();
+    }
+}
