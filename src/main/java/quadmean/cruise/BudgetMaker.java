@@ -1,10 +1,13 @@
 package quadmean.cruise;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import quadmean.cruise.ErrorPart.Kind;
 import quadmean.cruise.ErrorPart.Source;
 import quadmean.design.Design;
@@ -12,6 +15,7 @@ import quadmean.estimate.EstimateSettings;
 import quadmean.estimate.ResampledUnits;
 import quadmean.estimate.SampledPlot;
 import quadmean.estimate.StandMean;
+import quadmean.estimate.Stem;
 import quadmean.height.CurveTable;
 import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
@@ -72,20 +76,27 @@ record BudgetMaker(
         }
         Set<Attribute> attributes = new LinkedHashSet<>(List.of(design.targetAttribute()));
         FURTHER.stream().filter(design.attributes()::contains).forEach(attributes::add);
-        return attributes.stream().map(this::budget).flatMap(Optional::stream).toList();
+        // every attribute asks for the same trees, a little larger or smaller, and cutting them into logs takes time
+        Woods woods = new Woods(design, books, curves);
+        Map<HeightedTree, Stem> known = new HashMap<>();
+        Function<HeightedTree, Stem> stems = tree -> known.computeIfAbsent(tree, woods::stem);
+        return attributes.stream()
+                .map(a -> budget(a, stems))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private ErrorRules rules() {
         return design.estimation().errors();
     }
 
-    private Optional<ErrorBudget> budget(Attribute attribute) {
+    private Optional<ErrorBudget> budget(Attribute attribute, Function<HeightedTree, Stem> stems) {
         StandMean mean = StandMean.of(design.stratumList(), plots, settings, attribute);
         MeanEstimate estimate = mean.estimate();
         if (!estimate.hasError() || !(estimate.mean() > 0) || !(estimate.se() > 0)) {
             return Optional.empty();
         }
-        List<TreeEffect> effects = effects(mean);
+        List<TreeEffect> effects = effects(mean, stems);
         List<ErrorPart> parts = new ArrayList<>();
         parts.add(new ErrorPart(
                 Source.PLOTS,
@@ -114,13 +125,12 @@ record BudgetMaker(
         return Optional.of(new ErrorBudget(attribute, estimate, design.confidence(), parts));
     }
 
-    private List<TreeEffect> effects(StandMean mean) {
-        Woods woods = new Woods(design, books, curves);
+    private List<TreeEffect> effects(StandMean mean, Function<HeightedTree, Stem> stems) {
         List<TreeEffect> effects = new ArrayList<>();
         for (int i = 0; i < plots.size(); i++) {
             SampledPlot plot = plots.get(i);
             double weight = mean.weight(plot);
-            trees.get(i).forEach(t -> effects.add(TreeEffect.of(mean, plot, weight, t, woods, curves)));
+            trees.get(i).forEach(t -> effects.add(TreeEffect.of(mean, plot, weight, t, stems, curves)));
         }
         return effects;
     }

@@ -1,8 +1,10 @@
 package quadmean.cruise;
 
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import quadmean.estimate.SampledPlot;
 import quadmean.estimate.StandMean;
+import quadmean.estimate.Stem;
 import quadmean.height.CurveTable;
 import quadmean.height.HeightedTree;
 import quadmean.model.Tree;
@@ -24,22 +26,27 @@ record TreeEffect(
     private static final double DBH_STEP = 0.025;
 
     static TreeEffect of(
-            StandMean mean, SampledPlot plot, double weight, HeightedTree t, Woods woods, CurveTable curves) {
+            StandMean mean,
+            SampledPlot plot,
+            double weight,
+            HeightedTree t,
+            Function<HeightedTree, Stem> woods,
+            CurveTable curves) {
         double d = t.tree().dbhCm();
         double h = t.heightM();
-        double value = mean.value(plot, woods.stem(t));
+        double value = mean.value(plot, woods.apply(t));
         double perMetre = Double.isNaN(h)
                 ? 0
-                : slope(x -> mean.value(plot, woods.stem(with(t, t.tree(), x))), h, value, HEIGHT_STEP * h);
-        DoubleUnaryOperator held = x -> mean.value(plot, woods.stem(with(t, resized(t.tree(), x), h)));
+                : slope(x -> mean.value(plot, woods.apply(with(t, t.tree(), x))), h, value, HEIGHT_STEP * h);
+        DoubleUnaryOperator held = x -> mean.value(plot, woods.apply(with(t, resized(t.tree(), x), h)));
         DoubleUnaryOperator along =
-                x -> mean.value(plot, woods.stem(with(t, resized(t.tree(), x), h + moved(t.tree(), x, curves))));
+                x -> mean.value(plot, woods.apply(with(t, resized(t.tree(), x), h + moved(t.tree(), x, curves))));
         double perCm = slope(held, d, value, DBH_STEP * d);
         boolean isFilled = t.tree().height() == null && !Double.isNaN(h);
         return new TreeEffect(
                 t,
                 weight * value,
-                weight * mean.trees(plot, woods.stem(t)),
+                weight * mean.trees(plot, woods.apply(t)),
                 weight * perMetre,
                 weight * perCm,
                 weight * (isFilled ? slope(along, d, value, DBH_STEP * d) : perCm));
