@@ -20,6 +20,9 @@ import quadmean.units.Attribute;
  * factor: basal area by count, times the ratio of anything else to the basal area of the measured trees.
  */
 final class CountedSample implements Sample {
+    private static final double ROUNDING = 1e-12;
+    private static final MeanEstimate UNKNOWN = new MeanEstimate(0, 0, Double.NaN, Double.NaN, Double.NaN);
+
     private final StratifiedSample points;
     private final PlotDesign.Point design;
     private final ProductRule rule;
@@ -68,7 +71,7 @@ final class CountedSample implements Sample {
     @Override
     public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
         if (!isComplete()) {
-            return new MeanEstimate(0, 0, Double.NaN, Double.NaN, Double.NaN);
+            return UNKNOWN;
         }
         MeanEstimate count = StratifiedMean.estimate(points.samples(this::counted), points.degrees());
         MeanEstimate ratio = ratio(value, this::ofMeasured);
@@ -78,13 +81,17 @@ final class CountedSample implements Sample {
                         List.of(count, ratio),
                         rule == ProductRule.BRUCE ? ProductEstimate.Variance.BRUCE : ProductEstimate.Variance.GOODMAN);
         // nothing measured of a kind is a zero, whatever was counted
-        return count.mean() == 0 || ratio.mean() == 0 ? count.times(0) : product;
+        if (count.mean() == 0 || ratio.mean() == 0) {
+            return count.times(0);
+        }
+        // a ratio that never varies, as that of basal area to itself, leaves the error of all counts
+        return ratio.se() <= ROUNDING * Math.abs(ratio.mean()) ? count.times(ratio.mean()) : product;
     }
 
     /** On the measured points or trees alone. */
     @Override
     public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
-        return RatioEstimate.estimate(onMeasured(y), onMeasured(x), points.degrees());
+        return isComplete() ? RatioEstimate.estimate(onMeasured(y), onMeasured(x), points.degrees()) : UNKNOWN;
     }
 
     /** None: the error goes by the counts and by the measured trees, each with its own number. */

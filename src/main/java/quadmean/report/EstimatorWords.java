@@ -48,6 +48,13 @@ final class EstimatorWords {
     /** The estimator of the design. */
     static String estimator(Design design) {
         EstimatorWords words = new EstimatorWords(design);
+        if (design.plot().measuring().hasCounts()) {
+            return "Not every tree is measured: how counts, predictions and measured trees make the estimate stands with the"
+                    + " estimates. A total is the mean times the area, which is taken as known.";
+        }
+        if (design.plot() instanceof PlotDesign.Complete) {
+            return "A total is the sum over all trees, and the mean is the total over the area, which is taken as known.";
+        }
         return "Each plot gives one value per unit area. " + words.what() + words.variance() + words.strata()
                 + " A total is the mean times the area, which is taken as known.";
     }

@@ -63,6 +63,9 @@ final class FullTable {
     }
 
     private static String df(EstimateRow row) {
+        if (Double.isInfinite(row.df())) {
+            return "∞";
+        }
         return row.df() > 0 ? Wording.plain(Math.round(row.df() * 10) / 10.0) : Rounding.UNKNOWN;
     }
 

@@ -7,6 +7,7 @@ import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.PlotsNeeded;
+import quadmean.model.PlotDesign;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 import quadmean.units.Unit;
@@ -138,15 +139,24 @@ final class Headline {
     }
 
     private void plainWords(Html html, EstimateRow row) {
-        if (RowText.hasLimits(row)) {
+        boolean complete = design.plot() instanceof PlotDesign.Complete;
+        if (complete && !design.plot().measuring().hasCounts()) {
             html.element(
                     "p",
                     "plain",
-                    "In plain words: had the plots fallen elsewhere, the estimate would have come out somewhat different."
+                    "In plain words: every tree was tallied, so that nothing was left to chance. Mistakes in measuring or"
+                            + " counting remain, and so do the errors of equations, stem profiles and height curves.");
+        } else if (RowText.hasLimits(row)) {
+            html.element(
+                    "p",
+                    "plain",
+                    "In plain words: had " + (complete ? "other trees been drawn" : "the plots fallen elsewhere")
+                            + ", the estimate would have come out somewhat different."
                             + " Of many cruises laid out like this one, about "
                             + Wording.plain(100 * result.estimate().confidence())
-                            + " in 100 would give limits with the true value between them. The limits cover the chance of"
-                            + " where plots fell. They do not cover mistakes in measuring or counting, nor the errors of"
+                            + " in 100 would give limits with the true value between them. The limits cover the chance of "
+                            + (complete ? "which trees were drawn" : "where plots fell")
+                            + ". They do not cover mistakes in measuring or counting, nor the errors of"
                             + " equations, stem profiles and height curves."
                             + (result.budgets().isEmpty()
                                     ? ""

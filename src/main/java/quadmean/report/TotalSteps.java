@@ -107,6 +107,10 @@ final class TotalSteps {
             strata.write(what);
             return;
         }
+        if (result.design().plot().measuring().hasCounts()) {
+            steps.say(
+                    "Values are of the measured trees alone; trees that were counted or predicted come in afterwards.");
+        }
         strata.values(what);
         MeanEstimate m = working.mean();
         steps.say(

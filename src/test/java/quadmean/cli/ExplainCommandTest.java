@@ -56,6 +56,23 @@ class ExplainCommandTest {
         assertFalse(Files.exists(out));
     }
 
+    /** Its trees stand for themselves, not for so many per hectare, which is all that the steps could say. */
+    @ParameterizedTest
+    @CsvSource({"complete, total", "complete, plot:W1", "threep, tree:1-2"})
+    void aCompleteTallyIsNotLaidOut(String design, String number) {
+        Run run = Run.of("estimate", "designs/" + design + ".toml", "--explain", number);
+        run.assertCode(2);
+        assertTrue(run.err().contains("the sum of what its trees hold"), run.err());
+        assertEquals("", run.out());
+    }
+
+    @Test
+    void valuesOfMeasuredTreesAreSaidToBeThat() {
+        Run run = Run.of("estimate", "designs/count-points.toml", "--explain", "total");
+        run.assertCode(0);
+        assertTrue(run.out().contains("Values are of the measured trees alone"), run.out());
+    }
+
     @Test
     void aRefusedTallyIsNotExplained() throws IOException {
         Path out = folder.resolve("out");

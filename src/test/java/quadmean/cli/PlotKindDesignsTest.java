@@ -1,6 +1,7 @@
 package quadmean.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -59,6 +60,22 @@ class PlotKindDesignsTest {
         JsonNode row = row("complete", "trees", "trees/ha");
         Tolerance.ROUNDING.check(146, row.get("mean").doubleValue(), "trees per hectare");
         assertEquals(0, row.get("se").doubleValue());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "complete | every tree was tallied | the plots fallen",
+                "threep | other trees been drawn | the plots fallen",
+                "mirage | the plots fallen elsewhere | trees been drawn"
+            })
+    void reportSaysWhatWasLeftToChance(String design, String words, String others) throws IOException {
+        Run.of("estimate", "designs/" + design + ".toml", "--out", folder).assertCode(0);
+        String report = Files.readString(folder.resolve("report.html"));
+        assertTrue(report.contains(words), words);
+        assertFalse(report.contains(others), others);
+        assertFalse(report.contains("92233720"), "infinite degrees of freedom");
     }
 
     private JsonNode row(String design, String attribute, String unit) throws IOException {

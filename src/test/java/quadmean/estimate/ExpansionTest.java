@@ -10,8 +10,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import quadmean.model.Measuring;
 import quadmean.model.PlotDesign;
+import quadmean.model.Sweep;
 import quadmean.support.Tolerance;
+import quadmean.units.Attribute;
 import quadmean.units.Unit;
 
 class ExpansionTest {
@@ -43,6 +46,36 @@ class ExpansionTest {
     @CsvSource({"1, 14.15", "2, 28.29", "4, 56.59"})
     void thirtyCentimetreTree(double factor, double expected) {
         Tolerance.printed(2).check(expected, Expansion.treesPerHa(new PlotDesign.Point(factor), 30), "trees per ha");
+    }
+
+    /** By definition: 10 000 m² over the strip's 10 m × 50 m; a half or quarter sweep stands for the whole circle. */
+    @Test
+    void stripsAndPartsOfASweep() {
+        assertEquals(20, Expansion.treesPerHa(new PlotDesign.Strip(10, 50), 12), 1e-12);
+        double full = Expansion.treesPerHa(new PlotDesign.Point(4), 30);
+        assertEquals(2 * full, Expansion.treesPerHa(swept(Sweep.HALF), 30), 1e-12);
+        assertEquals(4 * full, Expansion.treesPerHa(swept(Sweep.QUARTER), 30), 1e-12);
+        PlotDesign two = new PlotDesign.Point(4, Sweep.FULL, new Measuring.LargerFactor(12));
+        assertEquals(3 * full, Expansion.treesPerHa(two, 30), 1e-12, "a tree that the larger factor chose");
+    }
+
+    private static PlotDesign swept(Sweep sweep) {
+        return new PlotDesign.Point(4, sweep, new Measuring.All());
+    }
+
+    /** A row counts as many trees as the boundary has it: two on one plot of 0.1 ha are 20 to the hectare. */
+    @Test
+    void aTreeReachedTwiceCountsTwice() {
+        PlotDesign tenth = new PlotDesign.Fixed(0.1);
+        Stem once = new Stem("X", 30, 1);
+        Stem twice = new Stem("X", 30, Double.NaN, once.wood(), 2, once.counts());
+        for (Attribute attribute : List.of(Attribute.TREES, Attribute.BASAL_AREA, Attribute.VOLUME)) {
+            var value = PlotValue.of(tenth, attribute, s -> true);
+            assertEquals(
+                    2 * value.applyAsDouble(new SampledPlot("1", "stand", List.of(once))),
+                    value.applyAsDouble(new SampledPlot("1", "stand", List.of(twice))),
+                    1e-12);
+        }
     }
 
     @Test
