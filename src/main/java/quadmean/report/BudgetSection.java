@@ -56,7 +56,9 @@ final class BudgetSection {
             table.row(List.of(
                     Cell.text(Wording.capital(part.source().label())),
                     Cell.text(counted(part.kind())),
-                    Cell.number(relative(budget, part.se())),
+                    part.variance() < 0
+                            ? Cell.text("indistinguishable from none")
+                            : Cell.number(relative(budget, part.se())),
                     Cell.number(share(budget, part)),
                     Cell.text(part.words())));
         }

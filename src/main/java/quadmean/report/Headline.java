@@ -130,6 +130,10 @@ final class Headline {
             return "How many plots would reach it is unknown" + (isExplained ? ": " + needed.remark() : "") + ".";
         }
         int more = needed.more().orElseThrow();
+        if (more == 0 && needed.verdict() == PlotsNeeded.Verdict.MISSED) {
+            return "How many more plots would reach it is unknown: " + count(needed.plots(), "plot")
+                    + " run would be enough by Student's t, but the limits in use are wider.";
+        }
         return more == 0
                 ? "No more plots needed: " + count(needed.plots(), "plot") + " run, "
                         + Rounding.count(needed.needed().getAsInt()) + " expected to be enough."

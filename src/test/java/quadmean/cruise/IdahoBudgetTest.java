@@ -71,14 +71,14 @@ class IdahoBudgetTest {
     }
 
     /**
-     * The bootstrap fits the curves again to each resample, a computation that knows nothing of gradients. 600 resamples: the part is
+     * The bootstrap fits the curves again to each resample, a computation that knows nothing of gradients. 6000 resamples: the part is
      * a difference of paired variances, 2·Cov(mean, shift) + Var(shift), with a Monte Carlo error near
-     * 2·√(Var(mean)·Var(shift)/R) = 2·√(469·4/600) = 3.5 (m³/ha)²; four of them.
+     * 2·√(Var(mean)·Var(shift)/R) = 2·√(469·4/6000) = 1.1 (m³/ha)²; four of them.
      */
     @Test
     void curvesByFormulaAgreeWithCurvesFittedAgain() throws IOException {
-        CruiseResult refitted = run("\n[estimate]\nbudget = \"bootstrap\"\nreplicates = 600\n");
-        Tolerance.absolute("four Monte Carlo errors of 600 resamples", 14)
+        CruiseResult refitted = run("\n[estimate]\nbudget = \"bootstrap\"\nreplicates = 6000\n");
+        Tolerance.absolute("four Monte Carlo errors of 6000 resamples", 4.5)
                 .check(
                         part(refitted, Source.CURVES).variance(),
                         part(byFormula, Source.CURVES).variance(),
