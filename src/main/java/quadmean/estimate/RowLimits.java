@@ -12,7 +12,7 @@ import quadmean.stats.MeanEstimate;
 final class RowLimits {
     /** Said of rows whose sampling design has no bootstrap. */
     static final String NO_BOOTSTRAP =
-            "no limits: the bootstrap knows no such sampling design; take interval = \"t\" or \"log\"";
+            "the bootstrap knows no such sampling design; take interval = \"t\" or \"log\"";
 
     private RowLimits() {}
 
@@ -55,7 +55,7 @@ final class RowLimits {
         MeanEstimate e = new MeanEstimate(row.n(), row.df(), row.mean(), row.se(), Double.NaN);
         EstimateRow with = with(row, LogInterval.of(e, settings.confidence()));
         boolean isBelow = row.mean() < 0 && row.reason().isEmpty();
-        return isBelow ? withReason(with, "no limits: a log scale needs an estimate above 0") : with;
+        return isBelow ? withReason(with, "a log scale needs an estimate above 0") : with;
     }
 
     private static EstimateRow without(EstimateRow row) {
