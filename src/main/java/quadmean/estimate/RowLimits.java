@@ -11,8 +11,7 @@ import quadmean.stats.MeanEstimate;
 /** Confidence limits of rows by the rule of the design, and the sampling error that follows from them. */
 final class RowLimits {
     /** Said of rows whose sampling design has no bootstrap. */
-    static final String NO_BOOTSTRAP =
-            "the bootstrap knows no such sampling design; take interval = \"t\" or \"log\"";
+    static final String NO_BOOTSTRAP = "the bootstrap knows no such sampling design; take interval = \"t\" or \"log\"";
 
     private RowLimits() {}
 
