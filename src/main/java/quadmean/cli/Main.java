@@ -22,7 +22,10 @@ import picocli.CommandLine.Spec;
             SlopeCommand.class,
             BorderlineCommand.class,
             EquationsCommand.class,
-            FitVolumeCommand.class
+            FitVolumeCommand.class,
+            StartCommand.class,
+            DemoCommand.class,
+            CompletionCommand.class
         },
         sortOptions = false,
         description = "Plans a timber cruise, turns field readings into heights, fills the heights nobody measured,"
@@ -30,6 +33,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
+            "  quadmean demo                           the whole job on an invented stand, in quadmean-demo/",
+            "  quadmean start north-forty              a folder for a cruise of your own",
             "  quadmean plan     designs/demo.toml     how many plots the target takes",
             "  quadmean check    designs/demo.toml     what is wrong with the tally",
             "  quadmean curves   designs/demo.toml     which height curves fit, in out/demo/curves.html",
@@ -100,6 +105,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, height, slope, borderline, equations or fit-volume");
+                "name a command: plan, check, curves, estimate, height, slope, borderline, equations, fit-volume, start, demo or completion");
     }
 }

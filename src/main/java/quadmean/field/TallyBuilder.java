@@ -177,6 +177,8 @@ final class TallyBuilder {
                         s.code(),
                         Rule.STRATUM_WITHOUT_PLOTS,
                         Policy.REFUSE,
-                        "no plot of the tally lies in stratum " + s.code())));
+                        finished.isEmpty()
+                                ? "the tally has no rows that make a plot"
+                                : "no plot of the tally lies in stratum " + s.code())));
     }
 }
