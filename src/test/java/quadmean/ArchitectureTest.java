@@ -26,6 +26,7 @@ class ArchitectureTest {
     private static final String MATH = "org.apache.commons.math3..";
     private static final String TOML = "org.tomlj..";
     private static final String CSV = "de.siegmar.fastcsv..";
+    private static final String WORKBOOK = "org.dhatim.fastexcel..";
     private static final String PICTURES = "org.knowm.xchart..";
     private static final String JSON = "com.fasterxml.jackson..";
     private static final String OPTIONS = "picocli..";
@@ -45,7 +46,7 @@ class ArchitectureTest {
             new Room("cruise", "design field height volume estimate stats model units"),
             new Room("plan", "design model stats units"),
             new Room("chart", RESULTS, PICTURES),
-            new Room("report", "chart " + RESULTS, JSON, CSV),
+            new Room("report", "chart " + RESULTS, JSON, CSV, WORKBOOK),
             new Room("cli", "measure field chart report " + RESULTS, OPTIONS));
 
     private static final JavaClasses CODE = new ClassFileImporter()

@@ -32,6 +32,7 @@ public final class CruiseOutputs {
         files.put("remeasure.html", RemeasurePage.of(result));
         files.put("remeasure.csv", RemeasureTable.csv(result));
         files.put("problems.csv", ProblemsCsv.of(result.tally().problems()));
+        files.put("tables.xlsx", TablesWorkbook.of(result.design().name(), files));
         return files;
     }
 }

@@ -2,6 +2,8 @@ package quadmean.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
@@ -10,15 +12,20 @@ import java.util.stream.Stream;
 final class Csv {
     private Csv() {}
 
-    static Content of(List<String> header, Stream<List<String>> rows) {
-        List<List<String>> all = rows.toList();
-        return out -> {
+    /** A table that writes itself as CSV, and that a workbook takes as a sheet. */
+    record Table(List<String> header, List<List<String>> rows) implements Content {
+        @Override
+        public void writeTo(OutputStream out) throws IOException {
             // left open: the stream belongs to the caller
             CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out, StandardCharsets.UTF_8);
             csv.writeRecord(header);
-            all.forEach(csv::writeRecord);
+            rows.forEach(csv::writeRecord);
             csv.flush();
-        };
+        }
+    }
+
+    static Content of(List<String> header, Stream<List<String>> rows) {
+        return new Table(List.copyOf(header), rows.toList());
     }
 
     /** All digits of a number; empty for NaN. */

@@ -48,7 +48,8 @@ class CruiseOutputsTest {
                         "plots-needed.csv",
                         "remeasure.html",
                         "remeasure.csv",
-                        "problems.csv"),
+                        "problems.csv",
+                        "tables.xlsx"),
                 new ArrayList<>(files.keySet()));
     }
 
