@@ -220,6 +220,11 @@ final class EstimatorWords {
     /** Whether the number of plots for the target follows from the spread between plots. */
     static boolean hasPlotsNeeded(Design design) {
         Estimator estimator = design.estimation().estimation().estimator();
+        if (design.plot() instanceof PlotDesign.Point
+                && design.plot().measuring() instanceof Measuring.ThreeP threeP
+                && threeP.estimator() == Measuring.Estimator.UNADJUSTED) {
+            return true;
+        }
         boolean allMeasured = !design.plot().measuring().hasCounts() && !(design.plot() instanceof PlotDesign.Complete);
         return allMeasured && !estimator.isDouble() && !estimator.isClustered() && !estimator.needsChance();
     }

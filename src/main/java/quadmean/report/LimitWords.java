@@ -12,7 +12,7 @@ final class LimitWords {
     /** The rule in a few words. */
     static String rule(Design design) {
         return switch (design.estimation().interval()) {
-            case STUDENT_T -> "estimate ± t × SE, by Student's t";
+            case STUDENT_T -> "estimate ± t × SE";
             case LOG_SCALE -> "on the log scale, estimate × exp(± t × SE / estimate)";
             case PERCENTILE ->
                 "by the bootstrap, percentiles of " + design.estimation().replicates() + " resamples, seed "

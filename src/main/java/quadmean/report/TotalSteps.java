@@ -10,6 +10,7 @@ import quadmean.estimate.EstimateRow;
 import quadmean.estimate.MeanWorking;
 import quadmean.estimate.RatioWorking;
 import quadmean.model.IntervalRule;
+import quadmean.model.PlotDesign;
 import quadmean.model.SelectionMethod;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.StudentT;
@@ -126,7 +127,15 @@ final class TotalSteps {
             steps.say(
                     "Values are of the measured trees alone; trees that were counted or predicted come in afterwards.");
         }
-        strata.values(what);
+        boolean isSum =
+                result.design().plot() instanceof PlotDesign.Complete && attribute != Attribute.QUADRATIC_MEAN_DIAMETER;
+        if (isSum) {
+            DoubleUnaryOperator sums = v -> shown.applyAsDouble(v) * Unit.HECTARE.convert(1, units.area());
+            new StrataSteps(result, working, sums, attribute.unit(Basis.TOTAL, units), steps)
+                    .values("sum of its trees");
+        } else {
+            strata.values(what);
+        }
         steps.say("From these to the estimate: " + EstimatorWords.way(result.design()));
         own(working.steps(), shown, unit);
         String mean = Steps.number(shown.applyAsDouble(working.mean().mean()));

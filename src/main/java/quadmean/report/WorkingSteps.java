@@ -46,7 +46,7 @@ final class WorkingSteps {
             return;
         }
         double value = converted(step.value(), step);
-        String what = step.what() + ", " + step.symbol();
+        String what = step.what().equals(step.symbol()) ? step.symbol() : step.what() + ", " + step.symbol();
         String unit = unit(step);
         if (step.formula().isEmpty()) {
             steps.say("  " + what + ": " + Steps.number(value) + (unit.isEmpty() ? "" : " " + unit));
