@@ -53,5 +53,18 @@ v <- var(x) / 72 / mean(x)^2 + var(y - r * z) / 72 / mean(y)^2
 a <- var(x) / 72 / mean(x)^2
 two <- entry("two-factors", mean(x) * r, mean(x) * r * sqrt(v), v^2 / (a^2 / 71 + (v - a)^2 / 71))
 
-lines <- c(strip, half, mirage, sub("Inf", "null", complete), threep, count, two)
+# point-3P: trees per hectare at 24 points, prediction the dbh in cm; adjusted: points of mean ratio x predictions, and the variance of the
+# mean ratio beside that between points (two stages that know nothing of each other, by algebra); unadjusted: value over prediction / 120
+q <- read("idaho-point-3p.csv")
+drawn <- q[!is.na(q$dbh), ]
+tree <- 7 / g(drawn$dbh / 10)
+ratio <- tree / (7 * drawn$prediction)
+x <- 7 * tapply(ifelse(is.na(q$prediction), 0, q$prediction), factor(q$plot, 1:24), sum)
+b <- var(mean(ratio) * x) / 24
+a <- mean(x)^2 * var(ratio) / length(ratio)
+adjusted <- entry("point-3p", mean(ratio) * mean(x), sqrt(a + b), (a + b)^2 / (b^2 / 23 + a^2 / (length(ratio) - 1)))
+y <- tapply(tree * 120 / drawn$prediction, factor(drawn$plot, 1:24), sum)
+unadjusted <- random("point-3p-unadjusted", ifelse(is.na(y), 0, y))
+
+lines <- c(strip, half, mirage, sub("Inf", "null", complete), threep, count, two, adjusted, unadjusted)
 cat("{\n", paste(lines, collapse = ",\n"), "\n}\n", sep = "")

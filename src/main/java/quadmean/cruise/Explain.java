@@ -11,7 +11,6 @@ import quadmean.estimate.Worksheet;
 import quadmean.height.HeightCurve;
 import quadmean.height.HeightedTree;
 import quadmean.model.HeightSource;
-import quadmean.model.PlotDesign;
 import quadmean.model.Tree;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
@@ -40,15 +39,9 @@ public final class Explain {
      * @param result a cruise worked through
      * @param sheet its worksheet
      * @param request which number, as {@link ExplainRequest#parse} found it
-     * @throws IllegalArgumentException if the estimate has no such number, or is of a complete tally
+     * @throws IllegalArgumentException if the estimate has no such number
      */
     public static Explanation of(CruiseResult result, Worksheet sheet, ExplainRequest request) {
-        if (result.design().plot() instanceof PlotDesign.Complete) {
-            throw new IllegalArgumentException(
-                    "numbers of a complete tally are not laid out: a total is the sum of what its trees"
-                            + " hold, as trees.csv lists them, with 3P sampling each weighted as the notes of the estimate say; a mean"
-                            + " is the total over the area");
-        }
         Explain explain = new Explain(result, sheet, request);
         if (request.subject() != Subject.TOTAL) {
             return explain.plot();

@@ -1,10 +1,12 @@
 package quadmean.estimate;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.StratumSample;
+import quadmean.stats.Working;
 
 /** A complete tally: plots are parts of their stratum and add up to it, and nothing is left to chance. */
 final class CensusSample implements Sample {
@@ -31,6 +33,11 @@ final class CensusSample implements Sample {
         return parts.isComplete();
     }
 
+    @Override
+    public boolean hasLinearRatios() {
+        return false;
+    }
+
     /** None: a census needs no second plot. */
     @Override
     public List<String> strataWithOnePlot() {
@@ -43,13 +50,22 @@ final class CensusSample implements Sample {
     }
 
     @Override
-    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
-        return known(total(value) / areaHa());
+    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Working working) {
+        double total = total(value);
+        MeanEstimate mean = known(total / areaHa());
+        working.ofTotals().sum("T", "sum over the plots", Working.SUM, values(value), total, Working.Scale.VALUE);
+        working.given("A", "area", areaHa(), Working.Scale.AREA);
+        working.step("mean", "mean", "{T} / {A}", mean.mean(), Working.Scale.VALUE);
+        return mean;
     }
 
     @Override
-    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
-        return known(total(y) / total(x));
+    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x, Working working) {
+        working.given("Y", "sum of the numerator over all trees", total(y), Working.Scale.FACTOR);
+        working.number("X", "sum of the denominator over all trees", total(x));
+        MeanEstimate ratio = known(total(y) / total(x));
+        working.step("r", "their ratio", "{Y} / {X}", ratio.mean(), Working.Scale.FACTOR);
+        return ratio;
     }
 
     /** None: nothing is left to the number of plots. */
@@ -62,6 +78,12 @@ final class CensusSample implements Sample {
         return Moments.sum(parts.samples(value).stream()
                 .mapToDouble(s -> Moments.sum(s.values()))
                 .toArray());
+    }
+
+    private double[] values(ToDoubleFunction<SampledPlot> value) {
+        return parts.samples(value).stream()
+                .flatMapToDouble(s -> Arrays.stream(s.values()))
+                .toArray();
     }
 
     private MeanEstimate known(double value) {

@@ -10,17 +10,19 @@ import quadmean.model.FinitePopulation;
 import quadmean.stats.Cluster;
 import quadmean.stats.ClusterMean;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.Working;
 
 /** Clusters drawn at random, read whole or in part: the mean per plot as a ratio to the clusters' sizes. */
 final class Clustered implements StratumEstimator {
     @Override
-    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working) {
         double inStratum = drawn.rules().clusters().getOrDefault(drawn.stratum().code(), Double.POSITIVE_INFINITY);
         return ClusterMean.perElement(
                 sorted(drawn).values().stream()
                         .map(plots -> cluster(drawn, plots, value))
                         .toList(),
-                inStratum);
+                inStratum,
+                working);
     }
 
     @Override

@@ -13,6 +13,7 @@ import quadmean.stats.ProductEstimate;
 import quadmean.stats.RatioEstimate;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
+import quadmean.stats.Working;
 import quadmean.units.Attribute;
 
 /**
@@ -69,29 +70,52 @@ final class CountedSample implements Sample {
     }
 
     @Override
-    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Working working) {
         if (!isComplete()) {
             return UNKNOWN;
         }
-        MeanEstimate count = StratifiedMean.estimate(points.samples(this::counted), points.degrees());
-        MeanEstimate ratio = ratio(value, this::ofMeasured);
+        working.heading("Basal area by count on all points (m²/ha)");
+        MeanEstimate count =
+                StratifiedMean.estimate(points.samples(this::counted), points.degrees(), working.ofNumbers());
+        working.heading("Ratio of the value, y, to basal area (m²/ha), x, on points with measured trees");
+        MeanEstimate ratio = ratio(value, this::ofMeasured, working.ofFactors());
+        working.number("X", "basal area by count, again (m²/ha)", count.mean());
         MeanEstimate product = rule == ProductRule.DOUBLE_SAMPLING
-                ? twoPhase(value, count, ratio)
+                ? twoPhase(value, count, ratio, working)
                 : ProductEstimate.of(
                         List.of(count, ratio),
-                        rule == ProductRule.BRUCE ? ProductEstimate.Variance.BRUCE : ProductEstimate.Variance.GOODMAN);
+                        rule == ProductRule.BRUCE ? ProductEstimate.Variance.BRUCE : ProductEstimate.Variance.GOODMAN,
+                        working);
         // nothing measured of a kind is a zero, whatever was counted
         if (count.mean() == 0 || ratio.mean() == 0) {
-            return count.times(0);
+            return onlyCount(count, 0, working);
         }
         // a ratio that never varies, as that of basal area to itself, leaves the error of all counts
-        return ratio.se() <= ROUNDING * Math.abs(ratio.mean()) ? count.times(ratio.mean()) : product;
+        return ratio.se() <= ROUNDING * Math.abs(ratio.mean()) ? onlyCount(count, ratio.mean(), working) : product;
+    }
+
+    private static MeanEstimate onlyCount(MeanEstimate count, double ratio, Working working) {
+        working.heading("The ratio is the same on every point: what varies is the count");
+        working.given("r", "ratio", ratio, Working.Scale.FACTOR);
+        working.number("v_X", "variance of X", count.variance());
+        MeanEstimate e = count.times(ratio);
+        working.step("mean", "mean", "{r} × {X}", e.mean(), Working.Scale.VALUE);
+        if (e.hasError()) {
+            working.step("v", "variance", "{r}² × {v_X}", e.variance(), Working.Scale.SQUARE);
+            working.error(e, "");
+        }
+        return e;
     }
 
     /** On the measured points or trees alone. */
     @Override
-    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
-        return isComplete() ? RatioEstimate.estimate(onMeasured(y), onMeasured(x), points.degrees()) : UNKNOWN;
+    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x, Working working) {
+        return isComplete() ? RatioEstimate.estimate(onMeasured(y), onMeasured(x), points.degrees(), working) : UNKNOWN;
+    }
+
+    @Override
+    public boolean hasLinearRatios() {
+        return false;
     }
 
     /** None: the error goes by the counts and by the measured trees, each with its own number. */
@@ -110,22 +134,28 @@ final class CountedSample implements Sample {
         return samples;
     }
 
-    private MeanEstimate twoPhase(ToDoubleFunction<SampledPlot> value, MeanEstimate count, MeanEstimate ratio) {
+    private MeanEstimate twoPhase(
+            ToDoubleFunction<SampledPlot> value, MeanEstimate count, MeanEstimate ratio, Working working) {
         if (design.measuring() instanceof Measuring.LargerFactor) {
-            return linearised(value, count, ratio);
+            return linearised(value, count, ratio, working);
         }
-        return DoubleSampling.ratio(points.samples(this::counted), onMeasured(this::counted), onMeasured(value));
+        return DoubleSampling.ratio(
+                points.samples(this::counted), onMeasured(this::counted), onMeasured(value), working);
     }
 
     /** Count and ratio from the same points: the variance of x·R + (mean(x)/mean(z))·(y - R·z), point by point. */
-    private MeanEstimate linearised(ToDoubleFunction<SampledPlot> value, MeanEstimate count, MeanEstimate ratio) {
+    private MeanEstimate linearised(
+            ToDoubleFunction<SampledPlot> value, MeanEstimate count, MeanEstimate ratio, Working working) {
         double r = ratio.mean();
         double scale = count.mean()
                 / StratifiedMean.estimate(onMeasured(this::ofMeasured), points.degrees())
                         .mean();
+        working.heading("On each point count × r + c × (y - r × x), c = X over the mean of x: mean and error of these");
+        working.number("c", "c", scale);
         return StratifiedMean.estimate(
                 points.samples(p -> counted(p) * r + scale * (value.applyAsDouble(p) - r * ofMeasured(p))),
-                points.degrees());
+                points.degrees(),
+                working);
     }
 
     /** Basal area of all trees of a point by count (m²/ha). */

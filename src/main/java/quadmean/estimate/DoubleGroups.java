@@ -9,16 +9,17 @@ import quadmean.model.ListedPlot;
 import quadmean.stats.DoubleSampling;
 import quadmean.stats.DoubleSampling.PhaseStratum;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.Working;
 
 /** A class for all plots of the plan, trees on some of each class. */
 final class DoubleGroups implements StratumEstimator {
     @Override
-    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working) {
         List<PhaseStratum> groups = new ArrayList<>();
         sizes(drawn)
                 .forEach((group, size) -> groups.add(new PhaseStratum(
                         size, drawn.only(p -> p.facts().group().equals(group)).values(value))));
-        return DoubleSampling.stratification(groups, drawn.plotsInStratum());
+        return DoubleSampling.stratification(groups, drawn.plotsInStratum(), working);
     }
 
     @Override

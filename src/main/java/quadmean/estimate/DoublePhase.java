@@ -7,23 +7,24 @@ import quadmean.stats.DoubleSampling;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.StratumSample;
+import quadmean.stats.Working;
 
 /** An auxiliary on all plots of the plan, trees on some: the ratio or the line of these, read at the mean of all. */
 final class DoublePhase implements StratumEstimator {
     @Override
-    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working) {
         StratumSample first = drawn.sample(drawn.firstPhase().stream()
                 .mapToDouble(p -> p.facts().auxiliary())
                 .toArray());
         double[] x = drawn.auxiliary();
         double[] y = drawn.values(value);
         if (drawn.rules().estimator() == Estimator.DOUBLE_RATIO) {
-            return DoubleSampling.ratio(first, x, y);
+            return DoubleSampling.ratio(first, x, y, working);
         }
         DoubleSampling.Variance form = drawn.rules().variance() == VarianceForm.HANDBOOK
                 ? DoubleSampling.Variance.HANDBOOK
                 : DoubleSampling.Variance.COCHRAN;
-        return DoubleSampling.regression(first, x, y, form);
+        return DoubleSampling.regression(first, x, y, form, working);
     }
 
     @Override

@@ -10,13 +10,14 @@ import quadmean.stats.GridPosition;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.SystematicVariance;
+import quadmean.stats.Working;
 
 /** The mean of plots on a grid, with the variance that the design names. */
 final class GridMean implements StratumEstimator {
     @Override
-    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working) {
         return form(Objects.requireNonNull(drawn.rules().variance()))
-                .estimate(drawn.sample(drawn.values(value)), grid(drawn));
+                .estimate(drawn.sample(drawn.values(value)), grid(drawn), working);
     }
 
     @Override

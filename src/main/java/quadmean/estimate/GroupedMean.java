@@ -7,11 +7,12 @@ import quadmean.model.VarianceForm;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.PostStratified;
+import quadmean.stats.Working;
 
 /** Plots drawn at random and sorted afterwards into classes of known area. */
 final class GroupedMean implements StratumEstimator {
     @Override
-    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working) {
         PostStratified.Variance form = drawn.rules().variance() == VarianceForm.TEXTBOOK
                 ? PostStratified.Variance.TEXTBOOK
                 : PostStratified.Variance.LINEARISED;
@@ -19,7 +20,7 @@ final class GroupedMean implements StratumEstimator {
         int[] group = drawn.plots().stream()
                 .mapToInt(p -> groups.indexOf(p.facts().group()))
                 .toArray();
-        return PostStratified.mean(drawn.sample(drawn.values(value)), group, weights(drawn), form);
+        return PostStratified.mean(drawn.sample(drawn.values(value)), group, weights(drawn), form, working);
     }
 
     @Override

@@ -2,6 +2,7 @@ package quadmean.estimate;
 
 import java.util.List;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.Working;
 
 /**
  * A mean per hectare and the strata that it is made of.
@@ -11,10 +12,13 @@ import quadmean.stats.MeanEstimate;
  * @param mean the estimate
  * @param t Student's t for the confidence level and degrees of freedom; NaN without a standard error
  * @param way how it follows from the plot values
+ * @param steps its steps as the estimator takes them; empty where strata say all
  */
-public record MeanWorking(double areaHa, List<StratumWorking> strata, MeanEstimate mean, double t, Way way) {
+public record MeanWorking(
+        double areaHa, List<StratumWorking> strata, MeanEstimate mean, double t, Way way, List<Working.Step> steps) {
     public MeanWorking {
         strata = List.copyOf(strata);
+        steps = List.copyOf(steps);
     }
 
     /** How an estimate follows from plot values. */

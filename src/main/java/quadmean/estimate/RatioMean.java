@@ -7,17 +7,19 @@ import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.RatioEstimate;
+import quadmean.stats.Working;
 
 /** The ratio of the plots to their auxiliary times its known mean, with a ratio of its own in each stratum. */
 final class RatioMean implements StratumEstimator {
     @Override
-    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working) {
         return RatioEstimate.mean(
                 List.of(drawn.sample(drawn.values(value))),
                 List.of(drawn.sample(drawn.auxiliary())),
                 knownMean(drawn),
                 drawn.rules().variance() == VarianceForm.V0 ? RatioEstimate.Variance.V0 : RatioEstimate.Variance.V2,
-                DegreesOfFreedom.UNITS_MINUS_STRATA);
+                DegreesOfFreedom.UNITS_MINUS_STRATA,
+                working);
     }
 
     @Override

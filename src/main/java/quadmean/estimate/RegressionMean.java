@@ -5,16 +5,17 @@ import quadmean.model.VarianceForm;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.RegressionEstimate;
 import quadmean.stats.StraightLine;
+import quadmean.stats.Working;
 
 /** The line of the plots on their auxiliary, read at its known mean, with a line of its own in each stratum. */
 final class RegressionMean implements StratumEstimator {
     @Override
-    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working) {
         RegressionEstimate.Variance form = drawn.rules().variance() == VarianceForm.LARGE_SAMPLE
                 ? RegressionEstimate.Variance.LARGE_SAMPLE
                 : RegressionEstimate.Variance.EXACT;
         return RegressionEstimate.mean(
-                drawn.sample(drawn.values(value)), drawn.auxiliary(), RatioMean.knownMean(drawn), form);
+                drawn.sample(drawn.values(value)), drawn.auxiliary(), RatioMean.knownMean(drawn), form, working);
     }
 
     @Override

@@ -10,6 +10,7 @@ import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.StratumSample;
+import quadmean.stats.Working;
 
 /** Plots ready to be estimated from: any number that a plot has becomes an estimate, as the sampling design has it. */
 interface Sample {
@@ -51,16 +52,35 @@ interface Sample {
     long plotsWith(ToDoubleFunction<SampledPlot> value);
 
     /** Mean per hectare of a number that each plot has per hectare. */
-    MeanEstimate mean(ToDoubleFunction<SampledPlot> value);
+    default MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
+        return mean(value, Working.silent());
+    }
+
+    /** The same, step by step. */
+    MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Working working);
 
     /**
      * Ratio of two such means. Its error is that, under the same sampling design, of the mean of (y - ratio·x)/mean(x) (linearisation;
      * Cochran 1977, section 2.11, from memory).
      */
     default MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
+        return ratio(y, x, Working.silent());
+    }
+
+    /** Whether a ratio is that of two means, with the error of the mean above. */
+    default boolean hasLinearRatios() {
+        return true;
+    }
+
+    /** The same, step by step. */
+    default MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x, Working working) {
         double meanX = mean(x).mean();
         double ratio = mean(y).mean() / meanX;
-        MeanEstimate linear = mean(p -> (y.applyAsDouble(p) - ratio * x.applyAsDouble(p)) / meanX);
+        working.given("ȳ", "mean of the numerator", ratio * meanX, Working.Scale.FACTOR);
+        working.number("x̄", "mean of the denominator", meanX);
+        working.step("r", "their ratio", "{ȳ} / {x̄}", ratio, Working.Scale.FACTOR);
+        working.heading("Its error is that of the mean of (y - r × x) / x̄, a value for each plot");
+        MeanEstimate linear = mean(p -> (y.applyAsDouble(p) - ratio * x.applyAsDouble(p)) / meanX, working);
         return new MeanEstimate(linear.n(), linear.df(), ratio, linear.se(), linear.sd());
     }
 

@@ -7,6 +7,7 @@ import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.StratumSample;
 import quadmean.stats.WeightedSum;
+import quadmean.stats.Working;
 
 /** Strata that are each estimated for themselves by the estimator of the design, and added up by area. */
 final class SeparateSample implements Sample {
@@ -56,16 +57,19 @@ final class SeparateSample implements Sample {
     }
 
     @Override
-    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Working working) {
         double[] weights = strata.stream()
                 .mapToDouble(s -> s.stratum().areaHa() / areaHa())
                 .toArray();
-        return WeightedSum.of(
-                weights, strata.stream().map(s -> one(s, value)).toList(), StratifiedSample.degrees(settings));
-    }
-
-    private MeanEstimate one(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
-        return estimator.isEnough(drawn) ? estimator.mean(drawn, value) : StratumEstimator.UNKNOWN;
+        List<MeanEstimate> parts = new ArrayList<>();
+        for (DrawnPlots s : strata) {
+            if (strata.size() > 1) {
+                working.heading("Part " + (parts.size() + 1) + ": stratum "
+                        + s.stratum().code());
+            }
+            parts.add(estimator.isEnough(s) ? estimator.mean(s, value, working) : StratumEstimator.UNKNOWN);
+        }
+        return WeightedSum.of(weights, parts, StratifiedSample.degrees(settings), working);
     }
 
     @Override

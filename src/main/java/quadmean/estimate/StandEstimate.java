@@ -16,6 +16,7 @@ import quadmean.units.Basis;
  * @param needed target and plots needed, the target attribute first
  * @param notes what a reader should know about the estimation, in sentences
  * @param alternatives what other variances make of the stand's estimates; empty where there are none
+ * @param otherEstimates both estimates of 3P sampling, the one in use first; empty without it
  */
 public record StandEstimate(
         double confidence,
@@ -24,9 +25,11 @@ public record StandEstimate(
         StandStructure structure,
         List<PlotsNeeded> needed,
         List<String> notes,
-        List<OtherVariance> alternatives) {
+        List<OtherVariance> alternatives,
+        List<OtherEstimate> otherEstimates) {
     public StandEstimate {
         alternatives = List.copyOf(alternatives);
+        otherEstimates = List.copyOf(otherEstimates);
         rows = List.copyOf(rows);
         running = List.copyOf(running);
         needed = List.copyOf(needed);
@@ -41,14 +44,14 @@ public record StandEstimate(
             StandStructure structure,
             List<PlotsNeeded> needed,
             List<String> notes) {
-        this(confidence, rows, running, structure, needed, notes, List.of());
+        this(confidence, rows, running, structure, needed, notes, List.of(), List.of());
     }
 
     /** The same estimate with further notes. */
     public StandEstimate withNotes(List<String> further) {
         List<String> all = new ArrayList<>(notes);
         all.addAll(further);
-        return new StandEstimate(confidence, rows, running, structure, needed, all, alternatives);
+        return new StandEstimate(confidence, rows, running, structure, needed, all, alternatives, otherEstimates);
     }
 
     /** The rows of whole trees, or of all logs together. */

@@ -56,7 +56,8 @@ public final class StandEstimator {
                 StructureMaker.structure(strata, plots, settings),
                 estimator.needed(rows),
                 notes,
-                OtherVariance.of(strata, plots, settings));
+                OtherVariance.of(strata, plots, settings),
+                OtherEstimate.of(estimator.whole, settings));
     }
 
     private List<EstimateRow> rows() {

@@ -15,6 +15,7 @@ import quadmean.stats.MeanEstimate;
 import quadmean.stats.ResampledStratum;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
+import quadmean.stats.Working;
 
 /** Plots drawn at random within strata, or in the whole stand. */
 final class StratifiedSample implements Sample {
@@ -68,10 +69,10 @@ final class StratifiedSample implements Sample {
     }
 
     @Override
-    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
+    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Working working) {
         return isCollapsed()
-                ? CollapsedStrata.into(samples(value), neighbours()).estimate(degrees(settings))
-                : StratifiedMean.estimate(samples(value), degrees(settings));
+                ? CollapsedStrata.into(samples(value), neighbours()).estimate(degrees(settings), working)
+                : StratifiedMean.estimate(samples(value), degrees(settings), working);
     }
 
     @Override

@@ -3,6 +3,7 @@ package quadmean.estimate;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.EstimatorRules;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.Working;
 
 /** Estimates one stratum from the plots drawn in it. Each is linear in the values, so that the parts of a stand add up. */
 interface StratumEstimator {
@@ -24,7 +25,12 @@ interface StratumEstimator {
     }
 
     /** Mean per hectare of a number that each plot has per hectare. */
-    MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value);
+    default MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
+        return mean(drawn, value, Working.silent());
+    }
+
+    /** The same, step by step. */
+    MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working);
 
     /** Whether the plots make an estimate at all. */
     default boolean isEnough(DrawnPlots drawn) {

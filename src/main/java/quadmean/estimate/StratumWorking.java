@@ -1,6 +1,7 @@
 package quadmean.estimate;
 
 import java.util.List;
+import quadmean.model.PlotFacts;
 import quadmean.stats.MeanEstimate;
 
 /**
@@ -11,6 +12,7 @@ import quadmean.stats.MeanEstimate;
  * @param weight its share of the area estimated
  * @param populationUnits plots that fit into it, for the finite population correction; infinity for none
  * @param plots plot numbers
+ * @param facts what the list of plots says of each, in the same order
  * @param values values of the plots per hectare (metric), in the same order
  * @param mean the estimate from these plots
  */
@@ -20,10 +22,12 @@ public record StratumWorking(
         double weight,
         double populationUnits,
         List<String> plots,
+        List<PlotFacts> facts,
         List<Double> values,
         MeanEstimate mean) {
     public StratumWorking {
         plots = List.copyOf(plots);
+        facts = List.copyOf(facts);
         values = List.copyOf(values);
     }
 

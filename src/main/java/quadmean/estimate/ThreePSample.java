@@ -1,6 +1,7 @@
 package quadmean.estimate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,7 @@ import quadmean.stats.RatioEstimate;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
 import quadmean.stats.ThreeP;
+import quadmean.stats.Working;
 
 /**
  * 3P sampling: every tree of a complete tally, or every tree that a point chooses, has a prediction, and is measured with the
@@ -81,26 +83,48 @@ final class ThreePSample implements Sample {
     }
 
     @Override
-    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value) {
-        return mean(value, threeP.estimator());
+    public MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Working working) {
+        return mean(value, threeP.estimator(), working);
     }
 
     /** By either of the two estimates. */
     MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator) {
-        return design instanceof PlotDesign.Complete
-                ? ofTally(value, estimator).times(1 / areaHa())
-                : ofPoints(value, estimator);
+        return mean(value, estimator, Working.silent());
+    }
+
+    private MeanEstimate mean(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator, Working working) {
+        if (design instanceof PlotDesign.Point) {
+            return ofPoints(value, estimator, working);
+        }
+        MeanEstimate total = ofTally(value, estimator, working.ofTotals());
+        MeanEstimate mean = total.times(1 / areaHa());
+        working.heading("Per unit area");
+        working.ofTotals().given("T", "total", total.mean(), Working.Scale.VALUE);
+        working.ofTotals().given("v_T", "its variance", total.variance(), Working.Scale.SQUARE);
+        working.given("A", "area", areaHa(), Working.Scale.AREA);
+        working.step("mean", "mean", "{T} / {A}", mean.mean(), Working.Scale.VALUE);
+        if (mean.hasError()) {
+            working.step("v", "variance", "{v_T} / {A}²", mean.variance(), Working.Scale.SQUARE);
+            working.error(mean, "");
+        }
+        return mean;
     }
 
     /** From the expanded values of plots, whose number of trees is left to chance; few plots make it rough. */
     @Override
-    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x) {
+    public MeanEstimate ratio(ToDoubleFunction<SampledPlot> y, ToDoubleFunction<SampledPlot> x, Working working) {
         if (design instanceof PlotDesign.Point) {
-            return RatioEstimate.estimate(plots.samples(overChance(y)), plots.samples(overChance(x)), plots.degrees());
+            return RatioEstimate.estimate(
+                    plots.samples(overChance(y)), plots.samples(overChance(x)), plots.degrees(), working);
         }
         StratumSample ones = StratumSample.of(1, perTree(overChance(x)));
         return RatioEstimate.estimate(
-                List.of(StratumSample.of(1, perTree(overChance(y)))), List.of(ones), plots.degrees());
+                List.of(StratumSample.of(1, perTree(overChance(y)))), List.of(ones), plots.degrees(), working);
+    }
+
+    @Override
+    public boolean hasLinearRatios() {
+        return false;
     }
 
     /** None but of the unadjusted estimate at points: of the others the error goes by the number of measured trees too. */
@@ -111,18 +135,25 @@ final class ThreePSample implements Sample {
                 : List.of();
     }
 
-    private MeanEstimate ofTally(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator) {
+    private MeanEstimate ofTally(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator, Working working) {
         Trees sure = trees(value, true);
         Trees drawn = trees(value, false);
         if (estimator == Measuring.Estimator.UNADJUSTED) {
             Trees all = sure.and(drawn);
-            return ThreeP.unadjusted(all.y(), all.prediction(), threeP.limit());
+            return ThreeP.unadjusted(all.y(), all.prediction(), threeP.limit(), working);
         }
         if (drawn.y().length == 0) {
             int n = sure.y().length;
+            working.sum(
+                    "S",
+                    "sum of the trees, all sure",
+                    Working.SUM,
+                    sure.y(),
+                    Moments.sum(sure.y()),
+                    Working.Scale.VALUE);
             return new MeanEstimate(n, Double.POSITIVE_INFINITY, Moments.sum(sure.y()), 0, 0);
         }
-        return ThreeP.adjusted(drawn.y(), drawn.prediction(), sumOfPredictions(), sure.y());
+        return ThreeP.adjusted(drawn.y(), drawn.prediction(), sumOfPredictions(), sure.y(), working);
     }
 
     /**
@@ -130,9 +161,10 @@ final class ThreePSample implements Sample {
      * prediction: variance between points of that sum, and of r times the squared mean of the predictions (two stages of chance that
      * know nothing of each other; by algebra, and as Bruce's formula where no tree is sure).
      */
-    private MeanEstimate ofPoints(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator) {
+    private MeanEstimate ofPoints(ToDoubleFunction<SampledPlot> value, Measuring.Estimator estimator, Working working) {
         if (estimator == Measuring.Estimator.UNADJUSTED) {
-            return StratifiedMean.estimate(plots.samples(overChance(value)), plots.degrees());
+            working.heading("Points, with each measured tree over its probability, prediction / limit");
+            return StratifiedMean.estimate(plots.samples(overChance(value)), plots.degrees(), working);
         }
         Trees drawn = trees(value, false);
         Trees expanded = trees(p -> predicted(p.stems().get(0)), false);
@@ -141,8 +173,10 @@ final class ThreePSample implements Sample {
                 .toArray();
         Moments r = Moments.of(ratios);
         double mean = r.n() == 0 ? 0 : r.mean();
-        MeanEstimate between =
-                StratifiedMean.estimate(plots.samples(p -> sureValue(p, value) + mean * predicted(p)), plots.degrees());
+        showRatios(ratios, r, working.ofFactors());
+        working.heading("Points: trees sure to be measured + r × predictions of all others, per ha");
+        MeanEstimate between = StratifiedMean.estimate(
+                plots.samples(p -> sureValue(p, value) + mean * predicted(p)), plots.degrees(), working);
         if (r.n() == 0) {
             return between;
         }
@@ -153,8 +187,38 @@ final class ThreePSample implements Sample {
         double df = variance
                 * variance
                 / (between.variance() * between.variance() / between.df() + ofRatio * ofRatio / (r.n() - 1));
-        return new MeanEstimate(
+        MeanEstimate e = new MeanEstimate(
                 between.n(), variance > 0 ? df : between.df(), between.mean(), Math.sqrt(variance), between.sd());
+        showBoth(between, x, ofRatio, e, working);
+        return e;
+    }
+
+    private static void showRatios(double[] ratios, Moments r, Working working) {
+        if (r.n() == 0) {
+            return;
+        }
+        working.heading("Measured trees that were not sure to be: value over prediction, both per ha");
+        working.number("n_r", "number of them", r.n());
+        working.sum("r", "mean", "(" + Working.SUM + ") / {n_r}", ratios, r.mean(), Working.Scale.VALUE);
+        if (r.n() > 1) {
+            double[] deviations = Arrays.stream(ratios).map(v -> v - r.mean()).toArray();
+            String formula = "(" + Working.SQUARES + ") / ({n_r} - 1)";
+            working.sum("s²_r", "variance between them", formula, deviations, r.variance(), Working.Scale.SQUARE);
+        }
+    }
+
+    private static void showBoth(MeanEstimate between, double x, double ofRatio, MeanEstimate e, Working working) {
+        working.heading("Points and ratios together");
+        if (e.hasError()) {
+            working.given("v_b", "variance between points", between.variance(), Working.Scale.SQUARE);
+            working.number("d_b", "its degrees of freedom", between.df());
+            working.number("x", "mean of the predictions that were not sure to be measured, per ha", x);
+            String formula = "{x}² × {s²_r} / {n_r}";
+            working.step("v_r", "variance from the ratio", formula, ofRatio, Working.Scale.SQUARE);
+            working.step("v", "variance", "{v_b} + {v_r}", e.variance(), Working.Scale.SQUARE);
+            working.error(e, e.variance() > 0 ? "{v}² / ({v_b}² / {d_b} + {v_r}² / ({n_r} - 1))" : "");
+        }
+        working.given("mean", "mean, as between points", e.mean(), Working.Scale.VALUE);
     }
 
     /** Predictions of all trees of a point that were not sure to be measured, per hectare. */

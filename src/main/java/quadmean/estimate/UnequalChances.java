@@ -8,23 +8,45 @@ import quadmean.model.VarianceForm;
 import quadmean.stats.HansenHurwitz;
 import quadmean.stats.HorvitzThompson;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.Working;
 
 /** Plots that tile the tract, drawn with chances of their own: totals of plots over their chances, spread over the area. */
 final class UnequalChances implements StratumEstimator {
     @Override
-    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
-        double share = plotHa(drawn) / drawn.stratum().areaHa();
+    public MeanEstimate mean(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value, Working working) {
         if (drawn.rules().estimator() == Estimator.HANSEN_HURWITZ) {
-            return HansenHurwitz.total(
-                            perDraw(drawn, value), perDraw(drawn, p -> p.facts().chance()))
-                    .times(share);
+            working.heading("Value over chance, for each draw");
+            return spread(
+                    HansenHurwitz.total(
+                            perDraw(drawn, value), perDraw(drawn, p -> p.facts().chance()), working.ofFactors()),
+                    drawn,
+                    working);
         }
         HorvitzThompson.UnitVariance form = drawn.rules().variance() == VarianceForm.POISSON
                 ? HorvitzThompson.UnitVariance.POISSON
                 : HorvitzThompson.UnitVariance.HAJEK;
-        return HorvitzThompson.total(
-                        drawn.values(value), drawn.values(p -> p.facts().chance()), form)
-                .times(share);
+        return spread(
+                HorvitzThompson.total(
+                        drawn.values(value), drawn.values(p -> p.facts().chance()), form, working.ofFactors()),
+                drawn,
+                working);
+    }
+
+    /** A sum over plots that tile the stratum, as a mean per hectare. */
+    private static MeanEstimate spread(MeanEstimate sum, DrawnPlots drawn, Working working) {
+        double area = drawn.stratum().areaHa();
+        MeanEstimate mean = sum.times(plotHa(drawn) / area);
+        working.heading("Per unit area: the sum over all plots times the share of the area that a plot is");
+        working.given("T", "sum over all plots", sum.mean(), Working.Scale.FACTOR);
+        working.given("v_T", "its variance", sum.variance(), Working.Scale.SQUARE);
+        working.given("a", "area of a plot", plotHa(drawn), Working.Scale.AREA);
+        working.given("A", "area of the stratum", area, Working.Scale.AREA);
+        working.step("mean", "mean", "{T} × {a} / {A}", mean.mean(), Working.Scale.VALUE);
+        if (mean.hasError()) {
+            working.step("v", "variance", "{v_T} × {a}² / {A}²", mean.variance(), Working.Scale.SQUARE);
+            working.error(mean, "");
+        }
+        return mean;
     }
 
     @Override

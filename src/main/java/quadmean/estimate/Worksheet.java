@@ -9,6 +9,7 @@ import quadmean.stats.MeanEstimate;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
 import quadmean.stats.StudentT;
+import quadmean.stats.Working;
 import quadmean.units.Attribute;
 
 /**
@@ -53,11 +54,13 @@ public record Worksheet(List<Stratum> strata, List<SampledPlot> plots, EstimateS
         Sample sample = Sample.of(strata(stratum), plots, settings);
         ToDoubleFunction<SampledPlot> y = value(species, numerator);
         ToDoubleFunction<SampledPlot> x = value(species, denominator);
-        MeanEstimate ratio = sample.ratio(y, x);
+        Working working = Working.kept();
+        MeanEstimate ratio = sample.ratio(y, x, working);
         MeanEstimate meanX = sample.mean(x);
         MeanWorking residuals =
                 mean(stratum, p -> (y.applyAsDouble(p) - ratio.mean() * x.applyAsDouble(p)) / meanX.mean());
-        return new RatioWorking(sample.mean(y), meanX, ratio, residuals);
+        return new RatioWorking(
+                sample.mean(y), meanX, ratio, residuals, sample.hasLinearRatios() ? List.of() : working.steps());
     }
 
     private MeanWorking mean(String code, ToDoubleFunction<SampledPlot> value) {
@@ -72,12 +75,13 @@ public record Worksheet(List<Stratum> strata, List<SampledPlot> plots, EstimateS
                     part.populationUnits(),
                     part.values().stream().mapToDouble(v -> v).toArray()));
         }
-        MeanEstimate mean = sample.mean(value);
+        Working working = Working.kept();
+        MeanEstimate mean = sample.mean(value, working);
         boolean plain = simple.stream().allMatch(s -> s.values().length > 0)
                 && isSame(mean, StratifiedMean.estimate(simple, StratifiedSample.degrees(settings)));
         double t = mean.hasError() ? StudentT.critical(settings.confidence(), mean.df()) : Double.NaN;
         MeanWorking.Way way = plain ? MeanWorking.Way.STRATA : MeanWorking.Way.OTHER;
-        return new MeanWorking(sample.areaHa(), parts, mean, t, way);
+        return new MeanWorking(sample.areaHa(), parts, mean, t, way, plain ? List.of() : working.steps());
     }
 
     private StratumWorking stratum(Stratum stratum, double areaHa, ToDoubleFunction<SampledPlot> value) {
@@ -89,6 +93,7 @@ public record Worksheet(List<Stratum> strata, List<SampledPlot> plots, EstimateS
                 stratum.areaHa() / areaHa,
                 settings.finitePopulation().plotsIn(settings.plot(), stratum.areaHa()),
                 own.stream().map(SampledPlot::id).toList(),
+                own.stream().map(SampledPlot::facts).toList(),
                 own.stream().map(value::applyAsDouble).toList(),
                 Sample.of(List.of(stratum), plots, settings).mean(value));
     }

@@ -34,6 +34,7 @@ public final class ConsoleSummary {
         lines.add(Headline.verdict(target) + ": " + Headline.achieved(result, target));
         lines.add(Headline.more(target));
         result.budgets().stream().limit(1).forEach(b -> lines.addAll(List.of(BudgetSection.summary(b), b.advice())));
+        lines.addAll(ThreePSection.line(result));
         result.estimate().notes().forEach(lines::add);
         // consoles get plain spaces
         return lines.stream().map(line -> line.replace('\u00a0', ' ')).toList();

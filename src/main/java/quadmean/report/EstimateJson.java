@@ -50,6 +50,7 @@ public final class EstimateJson {
         root.set("target", target(result));
         root.set("estimates", estimates(result));
         root.set("alternatives", JsonSeries.alternatives(result));
+        root.set("otherEstimates", JsonSeries.otherEstimates(result));
         root.set("rows", rows(result.tally().rows()));
         root.put("plots", result.tally().plots().size());
         root.put("trees", result.trees().size());

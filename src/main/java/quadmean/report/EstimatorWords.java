@@ -6,6 +6,7 @@ import quadmean.model.DegreesRule;
 import quadmean.model.Estimator;
 import quadmean.model.EstimatorRules;
 import quadmean.model.FinitePopulation;
+import quadmean.model.Measuring;
 import quadmean.model.OnePlotRule;
 import quadmean.model.PlotDesign;
 import quadmean.model.SelectionMethod;
@@ -57,6 +58,24 @@ final class EstimatorWords {
         }
         return "Each plot gives one value per unit area. " + words.what() + words.variance() + words.strata()
                 + " A total is the mean times the area, which is taken as known.";
+    }
+
+    /** The way from plot values to the estimate in a few words. */
+    static String way(Design design) {
+        if (design.plot().measuring() instanceof Measuring.ThreeP threeP) {
+            return "3P sampling, " + threeP.estimator().id();
+        }
+        if (design.plot().measuring().hasCounts()) {
+            return "basal area by count times a ratio to it";
+        }
+        if (design.plot() instanceof PlotDesign.Complete) {
+            return "the sum over the area, with no sampling error";
+        }
+        EstimatorRules rules = design.estimation().estimation();
+        String variance = rules.variance() == null
+                ? ""
+                : ", variance: " + rules.variance().label();
+        return rules.estimator().label() + variance;
     }
 
     private String what() {
@@ -201,6 +220,11 @@ final class EstimatorWords {
     /** Whether the number of plots for the target follows from the spread between plots. */
     static boolean hasPlotsNeeded(Design design) {
         Estimator estimator = design.estimation().estimation().estimator();
+        if (design.plot() instanceof PlotDesign.Point
+                && design.plot().measuring() instanceof Measuring.ThreeP threeP
+                && threeP.estimator() == Measuring.Estimator.UNADJUSTED) {
+            return true;
+        }
         boolean allMeasured = !design.plot().measuring().hasCounts() && !(design.plot() instanceof PlotDesign.Complete);
         return allMeasured && !estimator.isDouble() && !estimator.isClustered() && !estimator.needsChance();
     }

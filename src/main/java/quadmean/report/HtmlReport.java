@@ -33,6 +33,7 @@ final class HtmlReport {
         html.raw(ProblemSection.markup(result))
                 .raw(RemeasureSection.markup(result))
                 .raw(VarianceSection.markup(result))
+                .raw(ThreePSection.markup(result))
                 .raw(MethodSection.markup(result))
                 .raw(Cautions.markup());
         html.raw("</main>\n<footer>")
@@ -83,6 +84,9 @@ final class HtmlReport {
         link(html, "remeasure", "Measure again");
         if (VarianceSection.isShown(result)) {
             link(html, "variances", "Other variances");
+        }
+        if (!result.estimate().otherEstimates().isEmpty()) {
+            link(html, "threep", "Both 3P estimates");
         }
         link(html, "methods", "Methods");
         link(html, "limits", "Limits");

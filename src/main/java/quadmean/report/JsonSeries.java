@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
+import quadmean.estimate.OtherEstimate;
 import quadmean.estimate.OtherVariance;
 import quadmean.estimate.RunningMean;
 import quadmean.model.Estimator;
@@ -54,6 +55,26 @@ final class JsonSeries {
                         v.attribute().unit(Basis.PER_AREA, UnitSystem.METRIC).convert(v.se(), unit));
                 JsonNumbers.put(node, "samplingErrorPercent", v.samplingErrorPercent());
                 JsonNumbers.putText(node, "reason", v.reason());
+            }
+        }
+        return list;
+    }
+
+    /** Both estimates of 3P sampling, the one in use first, in both unit systems. */
+    static ArrayNode otherEstimates(CruiseResult result) {
+        ArrayNode list = JsonNodeFactory.instance.arrayNode();
+        for (OtherEstimate e : result.estimate().otherEstimates()) {
+            for (UnitSystem system : UnitSystem.values()) {
+                Unit unit = e.attribute().unit(Basis.PER_AREA, system);
+                Unit metric = e.attribute().unit(Basis.PER_AREA, UnitSystem.METRIC);
+                ObjectNode node = list.addObject();
+                node.put("attribute", e.attribute().id());
+                node.put("basis", Basis.PER_AREA.id());
+                node.put("estimator", e.estimator().id());
+                node.put("unit", unit.symbol());
+                JsonNumbers.put(node, "mean", metric.convert(e.mean().mean(), unit));
+                JsonNumbers.put(node, "se", metric.convert(e.mean().se(), unit));
+                JsonNumbers.put(node, "df", e.mean().df());
             }
         }
         return list;

@@ -9,6 +9,20 @@ import quadmean.model.SelectionMethod;
 final class LimitWords {
     private LimitWords() {}
 
+    /** The rule in a few words. */
+    static String rule(Design design) {
+        return switch (design.estimation().interval()) {
+            case STUDENT_T -> "estimate ± t × SE";
+            case LOG_SCALE -> "on the log scale, estimate × exp(± t × SE / estimate)";
+            case PERCENTILE ->
+                "by the bootstrap, percentiles of " + design.estimation().replicates() + " resamples, seed "
+                        + design.seed();
+            case BCA ->
+                "by the bootstrap, corrected for bias and skewness (BCa), "
+                        + design.estimation().replicates() + " resamples, seed " + design.seed();
+        };
+    }
+
     static String of(CruiseResult result) {
         Design design = result.design();
         String level = " at " + Wording.confidence(result.estimate().confidence()) + " confidence, two-sided. ";

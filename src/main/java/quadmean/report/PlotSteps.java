@@ -6,6 +6,7 @@ import quadmean.cruise.ExplainRequest;
 import quadmean.cruise.ExplainRequest.Subject;
 import quadmean.cruise.Explanation;
 import quadmean.cruise.TreeWorking;
+import quadmean.estimate.CountedStem;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.StemWorking;
 import quadmean.model.PlotDesign;
@@ -62,6 +63,14 @@ final class PlotSteps {
         double value = perArea(plot.plot().perHa());
         boolean isAll = Steps.isSame(value, value - rest);
         steps.say("Together");
+        int counted = plot.plot().plot().counted().stream()
+                .mapToInt(CountedStem::count)
+                .sum();
+        if (counted > 0) {
+            steps.say(
+                    "  " + Headline.count(counted, "tree")
+                            + " counted or predicted and not measured add nothing here; --explain total shows how they come in");
+        }
         if (terms.isEmpty() && isAll) {
             steps.say("  no tree here counts in " + attribute.label() + ": the plot is a zero");
             return;
@@ -94,6 +103,10 @@ final class PlotSteps {
     }
 
     private void expansion(StemWorking stem) {
+        if (isComplete()) {
+            steps.say("  stands for itself alone");
+            return;
+        }
         Unit per = Attribute.TREES.unit(Basis.PER_AREA, units);
         double trees = Unit.TREES_PER_HECTARE.convert(stem.expansion(), per);
         String how = "";
@@ -123,7 +136,9 @@ final class PlotSteps {
         double inside = plot.plot().plot().inside();
         double further = stem.further(inside);
         boolean isPlain = Double.isNaN(further) || Steps.isSame(further, 1);
-        double trees = Unit.TREES_PER_HECTARE.convert(stem.expansion(), Attribute.TREES.unit(Basis.PER_AREA, units));
+        double trees = isComplete()
+                ? stem.expansion()
+                : Unit.TREES_PER_HECTARE.convert(stem.expansion(), Attribute.TREES.unit(Basis.PER_AREA, units));
         String how = Steps.number(trees) + " × " + Steps.number(stem.stem().count()) + " × "
                 + Steps.number(TreeSteps.shown(stem.perTree(), attribute, units))
                 + (inside < 1 ? " / " + Steps.number(inside) : "")
@@ -137,12 +152,21 @@ final class PlotSteps {
                 perArea().label());
     }
 
+    /** The plots of a complete tally are parts of the whole, and their values add up. */
+    private boolean isComplete() {
+        return result.design().plot() instanceof PlotDesign.Complete;
+    }
+
+    private Basis basis() {
+        return isComplete() ? Basis.TOTAL : Basis.PER_AREA;
+    }
+
     private Unit perArea() {
-        return attribute.unit(Basis.PER_AREA, units);
+        return attribute.unit(basis(), units);
     }
 
     private double perArea(double metric) {
-        return attribute.unit(Basis.PER_AREA, UnitSystem.METRIC).convert(metric, perArea());
+        return attribute.unit(basis(), UnitSystem.METRIC).convert(metric, perArea());
     }
 
     private String species() {

@@ -1,6 +1,7 @@
 package quadmean.report;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,6 +11,11 @@ final class Steps {
     private static final double SAME = 1e-9;
 
     private static final int DIGITS = 4;
+
+    /** Digits that a sum of binary fractions leaves alone, and digits of a number that was meant to be short. */
+    private static final int SURE_DIGITS = 14;
+
+    private static final int SHORT = 10;
 
     private final List<String> lines = new ArrayList<>();
 
@@ -32,12 +38,23 @@ final class Steps {
         return say("  " + what + ": " + how + " = " + exact + (unit.isEmpty() ? "" : " " + unit) + remark);
     }
 
-    /** A number with all its digits, never in powers of ten. */
+    /** A number with all its digits, never in powers of ten, without what binary fractions leave behind such as in 119.99999999999999. */
     static String number(double value) {
         if (!Double.isFinite(value)) {
-            return "not known";
+            return value == Double.POSITIVE_INFINITY ? "infinitely many" : "not known";
         }
-        String plain = new BigDecimal(Double.toString(value)).toPlainString();
+        BigDecimal exact = new BigDecimal(Double.toString(value));
+        BigDecimal near = exact.round(new MathContext(SURE_DIGITS)).stripTrailingZeros();
+        return near.precision() <= SHORT ? near.toPlainString() : plain(exact);
+    }
+
+    /** A number as the files have it, to the last digit. */
+    static String exact(double value) {
+        return Double.isFinite(value) ? plain(new BigDecimal(Double.toString(value))) : number(value);
+    }
+
+    private static String plain(BigDecimal value) {
+        String plain = value.toPlainString();
         return plain.endsWith(".0") ? plain.substring(0, plain.length() - 2) : plain;
     }
 

@@ -7,6 +7,8 @@ import quadmean.cruise.CruiseResult;
 import quadmean.estimate.MeanWorking;
 import quadmean.estimate.StratumWorking;
 import quadmean.model.DegreesRule;
+import quadmean.model.Estimator;
+import quadmean.model.PlotFacts;
 import quadmean.stats.MeanEstimate;
 import quadmean.units.Unit;
 
@@ -70,8 +72,24 @@ final class StrataSteps {
         }
         for (int i = 0; i < s.values().size(); i++) {
             steps.say("  plot " + s.plots().get(i) + ", " + what + ": "
-                    + Steps.number(shown.applyAsDouble(s.values().get(i))) + " " + unit);
+                    + Steps.number(shown.applyAsDouble(s.values().get(i))) + " " + unit
+                    + facts(s.facts().get(i)));
         }
+    }
+
+    /** What the design's estimator needs of a plot besides its value. */
+    private String facts(PlotFacts f) {
+        Estimator estimator = result.design().estimation().estimation().estimator();
+        PlotFacts.Place place = f.place();
+        return (estimator.needsAuxiliary() ? ", auxiliary " + Steps.number(f.auxiliary()) : "")
+                + (estimator.needsGroup() ? ", class " + f.group() : "")
+                + (estimator.isClustered() ? ", cluster " + f.cluster() : "")
+                + (estimator == Estimator.TWO_STAGE ? " of size " + Steps.number(f.clusterSize()) : "")
+                + (estimator.needsChance() ? ", chance " + Steps.number(f.chance()) : "")
+                + (f.draws() > 1 ? ", drawn " + f.draws() + " times" : "")
+                + (place != null && working.way() == MeanWorking.Way.OTHER
+                        ? ", row " + place.row() + ", column " + place.column()
+                        : "");
     }
 
     private void stratum(StratumWorking s) {

@@ -9,8 +9,12 @@ import quadmean.cruise.Explanation;
 import quadmean.estimate.EstimateRow;
 import quadmean.estimate.MeanWorking;
 import quadmean.estimate.RatioWorking;
+import quadmean.model.IntervalRule;
+import quadmean.model.PlotDesign;
 import quadmean.model.SelectionMethod;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.StudentT;
+import quadmean.stats.Working;
 import quadmean.units.Attribute;
 import quadmean.units.BasalArea;
 import quadmean.units.Basis;
@@ -39,7 +43,7 @@ final class TotalSteps {
         DoubleUnaryOperator shown = v -> row.in(units, v);
         title();
         mean(total.mean(), "value", shown, unit);
-        limits(total.mean().t(), total.mean().mean(), row);
+        limits(total.mean().mean(), row);
         double area = Unit.HECTARE.convert(total.mean().areaHa(), units.area());
         steps.say("Total: by the area of " + Steps.number(area) + " "
                 + units.area().label());
@@ -61,13 +65,15 @@ final class TotalSteps {
         title();
         Unit unit = Attribute.BASAL_AREA.unit(Basis.TOTAL, units);
         DoubleUnaryOperator shown = v -> TreeSteps.shown(v, Attribute.BASAL_AREA, units);
-        double g = per(Attribute.BASAL_AREA, ratio.numerator().mean());
-        double n = per(Attribute.TREES, ratio.denominator().mean());
+        if (!ratio.own().isEmpty()) {
+            steps.say("Ratio of basal area to trees, from the measured trees; numbers of trees per ha");
+            new WorkingSteps(shown, units.area(), unit, unit, steps).write(ratio.own());
+        }
         double each = shown.applyAsDouble(ratio.ratio().mean());
         double factor = shown.applyAsDouble(BasalArea.ofTree(units.diameter().convert(1, Unit.CENTIMETRE)));
-        steps.say(
-                "Ratio of two means over plots: basal area over trees (total:basal_area and total:trees explain them)");
-        steps.step("basal area of the mean tree, r", Steps.number(g) + " / " + Steps.number(n), each, unit.label());
+        if (ratio.own().isEmpty()) {
+            means(ratio, each, unit);
+        }
         double qmd = row.in(units, row.mean());
         steps.step(
                 "its diameter",
@@ -75,8 +81,10 @@ final class TotalSteps {
                 qmd,
                 units.diameter().label());
         if (Double.isFinite(row.se())) {
-            steps.say("Its error: that of the mean of (g - r·n) / mean(n), with g and n of each plot");
-            mean(ratio.residuals(), "(g - r·n) / mean(n)", shown, unit);
+            if (ratio.own().isEmpty()) {
+                steps.say("Its error: that of the mean of (g - r·n) / mean(n), with g and n of each plot");
+                mean(ratio.residuals(), "(g - r·n) / mean(n)", shown, unit);
+            }
             double se = shown.applyAsDouble(ratio.ratio().se());
             String how = Steps.number(qmd) + " / (2 × " + Steps.number(each) + ") × " + Steps.number(se);
             steps.step(
@@ -86,8 +94,16 @@ final class TotalSteps {
                     units.diameter().label());
         }
         MeanEstimate mean = new MeanEstimate(row.n(), row.df(), row.mean(), row.se(), Double.NaN);
-        limits(ratio.residuals().t(), mean, row);
+        limits(mean, row);
         last(row, attribute.label());
+    }
+
+    private void means(RatioWorking ratio, double each, Unit unit) {
+        double g = per(Attribute.BASAL_AREA, ratio.numerator().mean());
+        double n = per(Attribute.TREES, ratio.denominator().mean());
+        steps.say(
+                "Ratio of two means over plots: basal area over trees (total:basal_area and total:trees explain them)");
+        steps.step("basal area of the mean tree, r", Steps.number(g) + " / " + Steps.number(n), each, unit.label());
     }
 
     private void title() {
@@ -111,47 +127,85 @@ final class TotalSteps {
             steps.say(
                     "Values are of the measured trees alone; trees that were counted or predicted come in afterwards.");
         }
-        strata.values(what);
-        MeanEstimate m = working.mean();
-        steps.say(
-                "The sampling design of this cruise makes its estimate from these values by another way than the plain mean"
-                        + " of each stratum; its steps are not laid out here. It gives");
-        steps.say("  mean " + Steps.number(shown.applyAsDouble(m.mean())) + " " + unit.label());
-        steps.say("  standard error " + Steps.number(shown.applyAsDouble(m.se())) + " " + unit.label() + ", "
-                + Steps.number(m.df()) + " degrees of freedom");
+        boolean isSum =
+                result.design().plot() instanceof PlotDesign.Complete && attribute != Attribute.QUADRATIC_MEAN_DIAMETER;
+        if (isSum) {
+            DoubleUnaryOperator sums = v -> shown.applyAsDouble(v) * Unit.HECTARE.convert(1, units.area());
+            new StrataSteps(result, working, sums, attribute.unit(Basis.TOTAL, units), steps)
+                    .values("sum of its trees");
+        } else {
+            strata.values(what);
+        }
+        steps.say("From these to the estimate: " + EstimatorWords.way(result.design()));
+        own(working.steps(), shown, unit);
+        String mean = Steps.number(shown.applyAsDouble(working.mean().mean()));
+        steps.say("  in all, mean = " + mean + " " + unit.label());
     }
 
-    private void limits(double t, MeanEstimate mean, EstimateRow row) {
+    private void own(List<Working.Step> all, DoubleUnaryOperator shown, Unit unit) {
+        new WorkingSteps(shown, units.area(), unit, attribute.unit(Basis.TOTAL, units), steps).write(all);
+    }
+
+    private void limits(MeanEstimate mean, EstimateRow row) {
         if (!Double.isFinite(row.se())) {
             steps.say("No limits: " + (row.reason().isEmpty() ? "the error is unknown" : row.reason()));
             return;
         }
         String level = Wording.confidence(result.estimate().confidence());
-        steps.say("Limits at " + level + " confidence");
-        boolean byT = Steps.isSame(row.upper(), mean.mean() + t * mean.se())
-                && Steps.isSame(row.lower(), mean.mean() - t * mean.se());
-        String unit = row.unit(units).label();
-        double se = row.in(units, row.se());
-        double centre = row.in(units, row.mean());
-        double lower = row.in(units, row.lower());
-        double upper = row.in(units, row.upper());
-        if (!byT) {
-            steps.say("  not by mean ± t·SE but by "
-                    + result.design().estimation().interval().label() + ": " + Steps.number(lower) + " to "
-                    + Steps.number(upper) + " " + unit);
+        steps.say("Limits at " + level + " confidence: " + LimitWords.rule(result.design()));
+        if (!Double.isFinite(row.lower())) {
+            steps.say("  none: " + (row.reason().isEmpty() ? "the rule gives none here" : row.reason()));
             return;
         }
-        steps.say("  Student's t for " + level + " and " + Steps.number(row.df()) + " degrees of freedom: "
+        IntervalRule rule = result.design().estimation().interval();
+        if (rule == IntervalRule.STUDENT_T) {
+            byT(mean, row, level);
+        } else if (rule == IntervalRule.LOG_SCALE) {
+            onLogScale(mean, row, level);
+        } else {
+            String unit = row.unit(units).label();
+            steps.say("  lower " + Steps.number(row.in(units, row.lower())) + " " + unit);
+            steps.say("  upper " + Steps.number(row.in(units, row.upper())) + " " + unit);
+            steps.say("  they come from resamples, not from a formula");
+        }
+    }
+
+    private double critical(MeanEstimate mean, String level) {
+        double t = StudentT.critical(result.estimate().confidence(), mean.df());
+        steps.say("  Student's t for " + level + " and " + Steps.number(mean.df()) + " degrees of freedom: "
                 + Steps.number(t));
-        String half = Steps.number(t) + " × " + Steps.number(se);
-        steps.step("lower", Steps.number(centre) + " - " + half, lower, unit);
-        steps.step("upper", Steps.number(centre) + " + " + half, upper, unit);
-        steps.step("sampling error", "100 × " + half + " / " + Steps.number(centre), row.samplingErrorPercent(), "%");
+        return t;
+    }
+
+    private void byT(MeanEstimate mean, EstimateRow row, String level) {
+        double t = critical(mean, level);
+        String unit = row.unit(units).label();
+        String centre = Steps.number(row.in(units, row.mean()));
+        String half = Steps.number(t) + " × " + Steps.number(row.in(units, row.se()));
+        steps.step("lower", centre + " - " + half, row.in(units, row.lower()), unit);
+        steps.step("upper", centre + " + " + half, row.in(units, row.upper()), unit);
+        if (Double.isFinite(row.samplingErrorPercent())) {
+            steps.step("sampling error", "100 × " + half + " / " + centre, row.samplingErrorPercent(), "%");
+        }
+    }
+
+    private void onLogScale(MeanEstimate mean, EstimateRow row, String level) {
+        double t = critical(mean, level);
+        String unit = row.unit(units).label();
+        String centre = Steps.number(row.in(units, row.mean()));
+        double exponent = t * row.se() / row.mean();
+        String se = Steps.number(row.in(units, row.se()));
+        steps.step("t × SE / estimate, e", Steps.number(t) + " × " + se + " / " + centre, exponent, "");
+        steps.say("  exp(e): " + Steps.number(Math.exp(exponent)));
+        steps.step("lower", centre + " / " + Steps.number(Math.exp(exponent)), row.in(units, row.lower()), unit);
+        steps.step("upper", centre + " × " + Steps.number(Math.exp(exponent)), row.in(units, row.upper()), unit);
+        String width = Steps.number(row.in(units, row.upper())) + " - " + Steps.number(row.in(units, row.lower()));
+        steps.step("sampling error", "100 × (" + width + ") / 2 / " + centre, row.samplingErrorPercent(), "%");
     }
 
     private void last(EstimateRow row, String what) {
         String reason = Double.isFinite(row.mean()) ? " " + row.unit(units).label() : " (" + row.reason() + ")";
-        steps.say(what + " = " + Steps.number(row.in(units, row.mean())) + reason);
+        steps.say(what + " = " + Steps.exact(row.in(units, row.mean())) + reason);
     }
 
     private double per(Attribute of, double metric) {

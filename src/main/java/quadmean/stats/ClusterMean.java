@@ -20,12 +20,25 @@ public final class ClusterMean {
      * @param populationClusters clusters in the population N; infinity for no correction
      */
     public static MeanEstimate perElement(List<Cluster> clusters, double populationClusters) {
+        return perElement(clusters, populationClusters, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate perElement(List<Cluster> clusters, double populationClusters, Working working) {
         double[] sizes = clusters.stream().mapToDouble(Cluster::size).toArray();
         double[] totals = totals(clusters);
         double meanSize = Moments.of(sizes).mean();
         double ratio = Moments.sum(totals) / Moments.sum(sizes);
         double[] linear = RatioEstimate.residuals(totals, sizes, ratio, meanSize);
-        return withSecondStage(clusters, populationClusters, linear, meanSize).about(ratio);
+        String all = Working.SUM;
+        working.sum("M", "sizes of the clusters, together", all, sizes, Moments.sum(sizes), Working.Scale.NUMBER);
+        working.sum("T", "their totals, size × mean, together", all, totals, Moments.sum(totals), Working.Scale.FACTOR);
+        working.step("r", "mean over all", "{T} / {M}", ratio, Working.Scale.VALUE);
+        working.heading("Its error: of each cluster (total - r × size) / mean size");
+        MeanEstimate e = withSecondStage(clusters, populationClusters, linear, meanSize, working)
+                .about(ratio);
+        working.step("mean", "mean", "{r}", ratio, Working.Scale.VALUE);
+        return e;
     }
 
     /**
@@ -35,7 +48,7 @@ public final class ClusterMean {
      * @param populationClusters clusters in the population N; infinity for no correction
      */
     public static MeanEstimate perCluster(List<Cluster> clusters, double populationClusters) {
-        return withSecondStage(clusters, populationClusters, totals(clusters), 1);
+        return withSecondStage(clusters, populationClusters, totals(clusters), 1, Working.silent());
     }
 
     private static double[] totals(List<Cluster> clusters) {
@@ -43,9 +56,9 @@ public final class ClusterMean {
     }
 
     private static MeanEstimate withSecondStage(
-            List<Cluster> clusters, double populationClusters, double[] linear, double divisor) {
+            List<Cluster> clusters, double populationClusters, double[] linear, double divisor, Working working) {
         StratumSample units = new StratumSample(1, populationClusters, linear);
-        MeanEstimate between = StratifiedMean.simple(units);
+        MeanEstimate between = StratifiedMean.simple(units, working);
         int n = linear.length;
         double seen = 1 - units.unseen();
         if (seen == 0) {
@@ -55,6 +68,16 @@ public final class ClusterMean {
                 .mapToDouble(c -> c.size() * c.size() * c.variance())
                 .toArray();
         double second = seen * Moments.sum(within) / (divisor * divisor) / n / n;
-        return between.withVariance(between.variance() + second, n - 1);
+        MeanEstimate both = between.withVariance(between.variance() + second, n - 1);
+        working.heading("Plots drawn within clusters add to the variance; a cluster read whole adds nothing");
+        working.number("f", "share of the clusters that was drawn", seen);
+        working.number("m", "mean size", divisor);
+        working.given("v1", "variance between clusters", between.variance(), Working.Scale.SQUARE);
+        String formula = "{f} × (" + Working.SUM + ") / {m}² / {n}²";
+        working.sum(
+                "v2", "from size² × variance of each cluster's mean", formula, within, second, Working.Scale.SQUARE);
+        working.step("v", "together", "{v1} + {v2}", both.variance(), Working.Scale.SQUARE);
+        working.error(both, "{n} - 1");
+        return both;
     }
 }

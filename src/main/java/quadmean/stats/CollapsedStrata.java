@@ -3,6 +3,8 @@ package quadmean.stats;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -78,6 +80,11 @@ public record CollapsedStrata(List<StratumSample> strata, List<List<Integer>> gr
      * degrees of freedom are units minus groups, or Satterthwaite's over the groups.
      */
     public MeanEstimate estimate(DegreesOfFreedom rule) {
+        return estimate(rule, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public MeanEstimate estimate(DegreesOfFreedom rule, Working working) {
         List<StratumSample> joined = merged();
         List<MeanEstimate> parts = new ArrayList<>();
         for (int g = 0; g < groups.size(); g++) {
@@ -90,9 +97,40 @@ public record CollapsedStrata(List<StratumSample> strata, List<List<Integer>> gr
                 variance += s.weight() * s.weight() * spread.variance() / s.values().length * s.unseen();
             }
             double weight = joined.get(g).weight();
+            show(g, spread, mean / weight, variance / weight / weight, working);
             parts.add(new MeanEstimate(spread.n(), 0, mean / weight, Double.NaN, spread.sd())
                     .withVariance(variance / weight / weight, spread.n() - 1));
         }
-        return WeightedSum.of(joined.stream().mapToDouble(StratumSample::weight).toArray(), parts, rule);
+        return WeightedSum.of(joined.stream().mapToDouble(StratumSample::weight).toArray(), parts, rule, working);
+    }
+
+    private void show(int g, Moments spread, double mean, double variance, Working working) {
+        String names = groups.get(g).stream().map(h -> Integer.toString(h + 1)).collect(Collectors.joining(", "));
+        working.heading("Part " + (g + 1) + ": strata " + names
+                + " in the order of the design; strata that share their variation make one part");
+        StringJoiner means = new StringJoiner(" + ");
+        StringJoiner variances = new StringJoiner(" + ");
+        StringJoiner weights = new StringJoiner(" + ");
+        working.given("s²", "variance between all their plots", spread.variance(), Working.Scale.SQUARE);
+        for (int h : groups.get(g)) {
+            String i = Integer.toString(h + 1);
+            StratumSample s = strata.get(h);
+            working.number("w" + i, "weight of stratum " + i, s.weight());
+            working.mean(
+                    "y" + i,
+                    "its mean",
+                    "n" + i,
+                    s.values(),
+                    Moments.of(s.values()).mean(),
+                    Working.Scale.VALUE);
+            means.add("{w%} × {y%}".replace("%", i));
+            variances.add("{w%}² × {s²} / {n%}".replace("%", i) + working.unseen(s, "n" + i));
+            weights.add("{w%}".replace("%", i));
+        }
+        working.step("mean", "mean", "(" + means + ") / (" + weights + ")", mean, Working.Scale.VALUE);
+        if (Double.isFinite(variance)) {
+            String formula = "(" + variances + ") / (" + weights + ")²";
+            working.step("v", "its variance", formula, variance, Working.Scale.SQUARE);
+        }
     }
 }

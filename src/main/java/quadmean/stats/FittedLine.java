@@ -25,6 +25,25 @@ record FittedLine(int n, StraightLine line, double meanX, double squaresX, doubl
         return new FittedLine(n, line, moments.mean(), moments.variance() * (n - 1), residual);
     }
 
+    /** The line and what scatters about it, step by step; X is the auxiliary at which it is read. */
+    void show(double[] x, double[] y, double at, Working working) {
+        double[] fromMean = java.util.Arrays.stream(x).map(v -> v - meanX).toArray();
+        double[] residuals = new double[y.length];
+        for (int i = 0; i < y.length; i++) {
+            residuals[i] = y[i] - line.at(x[i]);
+        }
+        working.mean("x̄", "mean of their auxiliary", "n", x, meanX, Working.Scale.NUMBER);
+        working.sum(
+                "SS", "squares of the auxiliary about it", Working.SQUARES, fromMean, squaresX, Working.Scale.NUMBER);
+        working.given("a", "least-squares line: height at 0", line.intercept(), Working.Scale.FACTOR);
+        working.given("b", "and slope", line.slope(), Working.Scale.FACTOR);
+        working.step("mean", "mean, the line read at X", "{a} + {b} × {X}", line.at(at), Working.Scale.VALUE);
+        if (Double.isFinite(residualVariance)) {
+            String formula = "(" + Working.SQUARES + ") / ({n} - 2)";
+            working.sum("s²", "variance about the line", formula, residuals, residualVariance, Working.Scale.SQUARE);
+        }
+    }
+
     /** What the variance of the line's height at x is, over the residual variance: 1/n + (x - meanX)²/squaresX. */
     double leverage(double x) {
         return 1.0 / n + (x - meanX) * (x - meanX) / squaresX;

@@ -11,7 +11,12 @@ public final class HansenHurwitz {
      * @param p chance of that unit in a single draw, in (0, 1]; over the whole population they add up to 1
      */
     public static MeanEstimate total(double[] y, double[] p) {
-        return StratifiedMean.simple(StratumSample.of(1, expanded(y, p)));
+        return total(y, p, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate total(double[] y, double[] p, Working working) {
+        return StratifiedMean.simple(StratumSample.of(1, expanded(y, p)), working);
     }
 
     /** Values over probabilities. */

@@ -63,15 +63,10 @@ public final class HorvitzThompson {
         HAJEK("Hájek approximation") {
             @Override
             double of(double[] z, double[] pi) {
-                double weights = 0;
-                double sum = 0;
-                for (int i = 0; i < z.length; i++) {
-                    weights += 1 - pi[i];
-                    sum += (1 - pi[i]) * z[i];
-                }
+                double centre = centre(z, pi);
                 double v = 0;
-                for (int i = 0; i < z.length && weights > 0; i++) {
-                    v += (1 - pi[i]) * Math.pow(z[i] - sum / weights, 2);
+                for (int i = 0; i < z.length && !Double.isNaN(centre); i++) {
+                    v += (1 - pi[i]) * Math.pow(z[i] - centre, 2);
                 }
                 return z.length < 2 ? Double.NaN : v * z.length / (z.length - 1);
             }
@@ -84,6 +79,27 @@ public final class HorvitzThompson {
         }
 
         abstract double of(double[] z, double[] pi);
+
+        /** Each unit's part of the variance, as √(1-π)·(y/π - A), A zero for Poisson sampling. */
+        private void show(double[] z, double[] pi, MeanEstimate e, Working working) {
+            double centre = 0;
+            if (this == HAJEK) {
+                centre = centre(z, pi);
+                working.given("A", "mean of value over chance, weighted by 1 - chance", centre, Working.Scale.FACTOR);
+            }
+            double[] parts = new double[z.length];
+            for (int i = 0; i < z.length; i++) {
+                parts[i] = Math.sqrt(1 - pi[i]) * (z[i] - centre);
+            }
+            boolean isPoisson = this == POISSON;
+            working.sum(
+                    "v",
+                    "variance, squares of √(1 - chance) × " + (isPoisson ? "value / chance" : "(value / chance - A)"),
+                    "(" + Working.SQUARES + ")" + (isPoisson ? "" : " × {n} / ({n} - 1)"),
+                    parts,
+                    e.variance(),
+                    Working.Scale.SQUARE);
+        }
 
         /** The name used in outputs. */
         public String label() {
@@ -110,7 +126,20 @@ public final class HorvitzThompson {
      * @param pi probability that it comes into the sample, in (0, 1]
      */
     public static MeanEstimate total(double[] y, double[] pi, UnitVariance form) {
-        return total(y, pi, form.of(HansenHurwitz.expanded(y, pi), pi));
+        return total(y, pi, form, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate total(double[] y, double[] pi, UnitVariance form, Working working) {
+        double[] z = HansenHurwitz.expanded(y, pi);
+        MeanEstimate e = total(y, pi, form.of(z, pi));
+        working.number("n", "number of values", z.length);
+        working.sum("mean", "sum of value over chance", Working.SUM, z, e.mean(), Working.Scale.VALUE);
+        if (e.hasError()) {
+            form.show(z, pi, e, working);
+            working.error(e, "{n} - 1");
+        }
+        return e;
     }
 
     /** The variance from pairs as it comes out, which may be below zero. */
@@ -123,6 +152,17 @@ public final class HorvitzThompson {
         double sd = Moments.of(z).sd();
         return new MeanEstimate(y.length, 0, Moments.sum(z), Double.NaN, sd)
                 .withVariance(variance < 0 ? Double.NaN : variance, y.length - 1);
+    }
+
+    /** Mean weighted by 1 - π; NaN where every unit was sure to come in. */
+    private static double centre(double[] z, double[] pi) {
+        double weights = 0;
+        double sum = 0;
+        for (int i = 0; i < z.length; i++) {
+            weights += 1 - pi[i];
+            sum += (1 - pi[i]) * z[i];
+        }
+        return weights > 0 ? sum / weights : Double.NaN;
     }
 
     private static double poisson(double[] z, double[] pi) {

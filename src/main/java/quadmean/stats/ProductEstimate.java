@@ -38,6 +38,15 @@ public final class ProductEstimate {
      *     comes out negative
      */
     public static MeanEstimate of(List<MeanEstimate> factors, Variance form) {
+        return of(factors, form, Working.silent());
+    }
+
+    /**
+     * The same for two factors, step by step: what is known as x, without a unit of the values, and r, which has it.
+     *
+     * @param working receives the steps; for two factors only
+     */
+    public static MeanEstimate of(List<MeanEstimate> factors, Variance form, Working working) {
         double product = 1;
         double shrunk = 1;
         int n = Integer.MAX_VALUE;
@@ -58,7 +67,23 @@ public final class ProductEstimate {
         }
         double variance = form == Variance.BRUCE ? first : product * product - shrunk;
         double df = first == 0 ? n - 1 : first * first / squaresOverDf;
-        return new MeanEstimate(n, 0, product, Double.NaN, Double.NaN)
+        MeanEstimate e = new MeanEstimate(n, 0, product, Double.NaN, Double.NaN)
                 .withVariance(variance < 0 ? Double.NaN : variance, df);
+        if (factors.size() == 2) {
+            show(factors.get(0), factors.get(1), e, form, working);
+        }
+        return e;
+    }
+
+    private static void show(MeanEstimate x, MeanEstimate r, MeanEstimate e, Variance form, Working working) {
+        working.heading("Product of the two, variance after " + form.label());
+        working.number("v_X", "variance of X", x.variance());
+        working.given("v_r", "variance of r", r.variance(), Working.Scale.SQUARE);
+        working.step("mean", "mean", "{X} × {r}", e.mean(), Working.Scale.VALUE);
+        if (e.hasError()) {
+            String less = form == Variance.GOODMAN ? " - {v_X} × {v_r}" : "";
+            working.step("v", "variance", "{X}² × {v_r} + {r}² × {v_X}" + less, e.variance(), Working.Scale.SQUARE);
+            working.error(e, "");
+        }
     }
 }

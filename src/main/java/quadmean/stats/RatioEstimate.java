@@ -40,13 +40,23 @@ public final class RatioEstimate {
      * @return the ratio; mean and error are NaN where mean(x) is zero
      */
     public static MeanEstimate estimate(List<StratumSample> y, List<StratumSample> x, DegreesOfFreedom rule) {
+        return estimate(y, x, rule, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate estimate(
+            List<StratumSample> y, List<StratumSample> x, DegreesOfFreedom rule, Working working) {
         double meanX = StratifiedMean.estimate(x, rule).mean();
         double ratio = StratifiedMean.estimate(y, rule).mean() / meanX;
+        working.given("ȳ", "mean of the numerator", ratio * meanX, Working.Scale.FACTOR);
+        working.number("x̄", "mean of the denominator", meanX);
+        working.step("r", "their ratio", "{ȳ} / {x̄}", ratio, Working.Scale.FACTOR);
+        working.heading("Its error is that of the mean of (y - r × x) / x̄, a value for each unit");
         List<StratumSample> linear = new ArrayList<>();
         for (int h = 0; h < y.size(); h++) {
             linear.add(y.get(h).with(residuals(y.get(h).values(), x.get(h).values(), ratio, meanX)));
         }
-        return StratifiedMean.estimate(linear, rule).about(ratio);
+        return StratifiedMean.estimate(linear, rule, working).about(ratio);
     }
 
     /**
@@ -60,9 +70,29 @@ public final class RatioEstimate {
      */
     public static MeanEstimate mean(
             List<StratumSample> y, List<StratumSample> x, double meanX, Variance form, DegreesOfFreedom rule) {
-        MeanEstimate ratio = estimate(y, x, rule);
+        return mean(y, x, meanX, form, rule, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate mean(
+            List<StratumSample> y,
+            List<StratumSample> x,
+            double meanX,
+            Variance form,
+            DegreesOfFreedom rule,
+            Working working) {
+        MeanEstimate ratio = estimate(y, x, rule, working.ofFactors());
         double sampleMean = StratifiedMean.estimate(x, rule).mean();
-        return ratio.times(form == Variance.V0 ? sampleMean : meanX).about(ratio.mean() * meanX);
+        MeanEstimate mean =
+                ratio.times(form == Variance.V0 ? sampleMean : meanX).about(ratio.mean() * meanX);
+        working.heading("Mean by the ratio, variance " + form.label());
+        working.given("v_r", "variance of the ratio", ratio.variance(), Working.Scale.SQUARE);
+        working.number("X", "known mean of the auxiliary", meanX);
+        working.step("mean", "mean", "{r} × {X}", mean.mean(), Working.Scale.VALUE);
+        String by = form == Variance.V0 ? "{x̄}" : "{X}";
+        working.step("v", "its variance", "{v_r} × " + by + "²", mean.variance(), Working.Scale.SQUARE);
+        working.error(mean, "");
+        return mean;
     }
 
     /**

@@ -37,11 +37,25 @@ public final class RegressionEstimate {
      * @return the mean; its sd is that about the line. Without error for two units; NaN where all x are equal
      */
     public static MeanEstimate mean(StratumSample y, double[] x, double meanX, Variance form) {
+        return mean(y, x, meanX, form, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate mean(StratumSample y, double[] x, double meanX, Variance form, Working working) {
         FittedLine fit = FittedLine.through(x, y.values());
         double share = form == Variance.EXACT ? fit.leverage(meanX) : 1.0 / fit.n();
         double variance = fit.residualVariance() * share * y.unseen();
         double sd = Math.sqrt(fit.residualVariance());
         double mean = fit.line().at(meanX);
-        return new MeanEstimate(fit.n(), 0, mean, Double.NaN, sd).withVariance(variance, fit.n() - 2);
+        MeanEstimate e = new MeanEstimate(fit.n(), 0, mean, Double.NaN, sd).withVariance(variance, fit.n() - 2);
+        working.number("X", "known mean of the auxiliary", meanX);
+        fit.show(x, y.values(), meanX, working);
+        if (e.hasError()) {
+            String unseen = working.unseen(y, "n");
+            String of = form == Variance.EXACT ? "(1 / {n} + ({X} - {x̄})² / {SS})" : "(1 / {n})";
+            working.step("v", "variance, " + form.label(), "{s²} × " + of + unseen, variance, Working.Scale.SQUARE);
+            working.error(e, "{n} - 2");
+        }
+        return e;
     }
 }

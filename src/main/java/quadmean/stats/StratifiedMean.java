@@ -1,5 +1,7 @@
 package quadmean.stats;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -17,18 +19,45 @@ public final class StratifiedMean {
      * @throws IllegalArgumentException if there is no stratum, an empty one, or weights that do not add up to 1
      */
     public static MeanEstimate estimate(List<StratumSample> strata, DegreesOfFreedom rule) {
+        return estimate(strata, rule, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate estimate(List<StratumSample> strata, DegreesOfFreedom rule, Working working) {
         check(strata);
         double[] weights = strata.stream().mapToDouble(StratumSample::weight).toArray();
-        return WeightedSum.of(
-                weights, strata.stream().map(StratifiedMean::simple).toList(), rule);
+        List<MeanEstimate> parts = new ArrayList<>();
+        for (StratumSample s : strata) {
+            if (strata.size() > 1) {
+                working.heading("Stratum " + (parts.size() + 1) + ", in the order of the design");
+            }
+            parts.add(simple(s, working));
+        }
+        return WeightedSum.of(weights, parts, rule, working);
     }
 
     /** The mean of a simple random sample, its weight left aside. */
     static MeanEstimate simple(StratumSample s) {
+        return simple(s, Working.silent());
+    }
+
+    /** The same, step by step. */
+    static MeanEstimate simple(StratumSample s, Working working) {
         Moments m = Moments.of(s.values());
         double variance = m.variance() / m.n() * s.unseen();
         double df = Double.isNaN(variance) ? 0 : m.n() - 1;
-        return new MeanEstimate(m.n(), df, m.mean(), Math.sqrt(variance), m.sd());
+        MeanEstimate e = new MeanEstimate(m.n(), df, m.mean(), Math.sqrt(variance), m.sd());
+        working.mean("mean", "mean", "n", s.values(), m.mean(), Working.Scale.VALUE);
+        if (m.n() > 1) {
+            double[] deviations =
+                    Arrays.stream(s.values()).map(v -> v - m.mean()).toArray();
+            String half = "(" + Working.SQUARES + ") / ({n} - 1)";
+            working.sum("s²", "variance between them", half, deviations, m.variance(), Working.Scale.SQUARE);
+            String formula = "{s²} / {n}" + working.unseen(s, "n");
+            working.step("v", "variance of the mean", formula, variance, Working.Scale.SQUARE);
+            working.error(e, "{n} - 1");
+        }
+        return e;
     }
 
     private static void check(List<StratumSample> strata) {

@@ -12,29 +12,29 @@ public enum SystematicVariance {
     /** As if the units had been drawn at random; too large where neighbours resemble each other. */
     AS_SIMPLE_RANDOM("as if random") {
         @Override
-        MeanEstimate of(StratumSample sample, List<GridPosition> grid) {
-            return StratifiedMean.simple(sample);
+        MeanEstimate of(StratumSample sample, List<GridPosition> grid, Working working) {
+            return StratifiedMean.simple(sample, working);
         }
     },
     /** Σ(y_i - y_i+1)²/(2n(n-1)), row by row to and fro. */
     SUCCESSIVE_DIFFERENCES("successive differences") {
         @Override
-        MeanEstimate of(StratumSample sample, List<GridPosition> grid) {
-            return byContrasts(sample, Contrast.successive(Contrast.serpentine(grid)));
+        MeanEstimate of(StratumSample sample, List<GridPosition> grid, Working working) {
+            return byContrasts(sample, Contrast.successive(Contrast.serpentine(grid)), working);
         }
     },
     /** Half the mean squared difference of all neighbours in rows and columns, over n. */
     NEIGHBOUR_DIFFERENCES("differences of neighbours") {
         @Override
-        MeanEstimate of(StratumSample sample, List<GridPosition> grid) {
-            return byContrasts(sample, Contrast.neighbours(grid));
+        MeanEstimate of(StratumSample sample, List<GridPosition> grid, Working working) {
+            return byContrasts(sample, Contrast.neighbours(grid), working);
         }
     },
     /** Mean of (a - b - c + d)²/4 over all squares of four neighbours, over n: a slope of the ground in any direction falls out. */
     OVERLAPPING_BLOCKS("overlapping squares of four") {
         @Override
-        MeanEstimate of(StratumSample sample, List<GridPosition> grid) {
-            return byContrasts(sample, Contrast.blocks(grid));
+        MeanEstimate of(StratumSample sample, List<GridPosition> grid, Working working) {
+            return byContrasts(sample, Contrast.blocks(grid), working);
         }
     };
 
@@ -44,7 +44,7 @@ public enum SystematicVariance {
         this.label = label;
     }
 
-    abstract MeanEstimate of(StratumSample sample, List<GridPosition> grid);
+    abstract MeanEstimate of(StratumSample sample, List<GridPosition> grid, Working working);
 
     /** The name used in outputs. */
     public String label() {
@@ -60,8 +60,13 @@ public enum SystematicVariance {
      *     successive differences 2(n-1)²/(3n-4)). Without error where no contrast can be formed
      */
     public MeanEstimate estimate(StratumSample sample, List<GridPosition> grid) {
+        return estimate(sample, grid, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public MeanEstimate estimate(StratumSample sample, List<GridPosition> grid, Working working) {
         Arguments.sameLength(grid.size(), sample.values().length, "positions and values");
-        return of(sample, grid);
+        return of(sample, grid, working);
     }
 
     /** The same for units in the order in which they follow each other on the ground. */
@@ -73,15 +78,28 @@ public enum SystematicVariance {
                         .toList());
     }
 
-    private static MeanEstimate byContrasts(StratumSample sample, List<Contrast> contrasts) {
+    private static MeanEstimate byContrasts(StratumSample sample, List<Contrast> contrasts, Working working) {
         int n = sample.values().length;
         double mean = Moments.of(sample.values()).mean();
-        double[] squares = contrasts.stream()
-                .mapToDouble(c -> c.of(sample.values()))
-                .map(v -> v * v)
-                .toArray();
+        double[] each =
+                contrasts.stream().mapToDouble(c -> c.of(sample.values())).toArray();
+        double[] squares = java.util.Arrays.stream(each).map(v -> v * v).toArray();
         double s2 = squares.length == 0 ? Double.NaN : Moments.sum(squares) / squares.length;
-        return new MeanEstimate(n, 0, mean, Double.NaN, Math.sqrt(s2))
+        MeanEstimate e = new MeanEstimate(n, 0, mean, Double.NaN, Math.sqrt(s2))
                 .withVariance(s2 / n * sample.unseen(), Contrast.degreesOfFreedom(contrasts));
+        working.mean("mean", "mean", "n", sample.values(), mean, Working.Scale.VALUE);
+        if (e.hasError()) {
+            working.number("K", "differences between neighbours that can be formed", squares.length);
+            String formula = "(" + Working.SQUARES + ") / {K}";
+            working.sum("s²", "mean of their squares", formula, each, s2, Working.Scale.SQUARE);
+            working.step(
+                    "v",
+                    "variance of the mean",
+                    "{s²} / {n}" + working.unseen(sample, "n"),
+                    e.variance(),
+                    Working.Scale.SQUARE);
+            working.error(e, "");
+        }
+        return e;
     }
 }

@@ -29,11 +29,18 @@ public final class ThreeP {
      * @param limit the largest random number of the draw, above 0
      */
     public static MeanEstimate unadjusted(double[] y, double[] prediction, double limit) {
+        return unadjusted(y, prediction, limit, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate unadjusted(double[] y, double[] prediction, double limit, Working working) {
         Arguments.positive(limit, "limit of the predictions");
         double[] p = Arrays.stream(prediction)
                 .map(k -> Math.min(1, Arguments.positive(k, "prediction") / limit))
                 .toArray();
-        return HorvitzThompson.total(y, p, HorvitzThompson.UnitVariance.POISSON);
+        working.heading("Measured trees, value over probability = prediction / limit, at most 1");
+        working.number("L", "limit of the predictions", limit);
+        return HorvitzThompson.total(y, p, HorvitzThompson.UnitVariance.POISSON, working);
     }
 
     /**
@@ -47,9 +54,15 @@ public final class ThreeP {
      * @param sumOfPredictions over all units that were not sure to be measured, drawn or not
      */
     public static MeanEstimate adjusted(double[] y, double[] prediction, double sumOfPredictions) {
+        return adjusted(y, prediction, sumOfPredictions, Working.silent());
+    }
+
+    private static MeanEstimate adjusted(double[] y, double[] prediction, double sumOfPredictions, Working working) {
+        working.number("K", "sum of the predictions of all trees that were not sure to be measured", sumOfPredictions);
+        working.heading("Measured trees that were not sure to be: value over prediction / K");
         double[] p = Arrays.stream(prediction).map(k -> k / sumOfPredictions).toArray();
         Arguments.atLeast(y.length, 1, "measured units");
-        return HansenHurwitz.total(y, p);
+        return HansenHurwitz.total(y, p, working);
     }
 
     /**
@@ -58,8 +71,18 @@ public final class ThreeP {
      * @param sure values of the units that were sure to be measured
      */
     public static MeanEstimate adjusted(double[] y, double[] prediction, double sumOfPredictions, double[] sure) {
+        return adjusted(y, prediction, sumOfPredictions, sure, Working.silent());
+    }
+
+    /** The same, step by step. */
+    public static MeanEstimate adjusted(
+            double[] y, double[] prediction, double sumOfPredictions, double[] sure, Working working) {
         MeanEstimate known = new MeanEstimate(sure.length, 0, Moments.sum(sure), 0, 0);
-        MeanEstimate drawn = adjusted(y, prediction, sumOfPredictions);
-        return WeightedSum.of(new double[] {1, 1}, List.of(drawn, known), DegreesOfFreedom.UNITS_MINUS_STRATA);
+        MeanEstimate drawn = adjusted(y, prediction, sumOfPredictions, working);
+        if (sure.length > 0) {
+            working.heading("Trees that were sure to be measured, which add no error");
+            working.sum("S", "their sum", Working.SUM, sure, known.mean(), Working.Scale.VALUE);
+        }
+        return WeightedSum.of(new double[] {1, 1}, List.of(drawn, known), DegreesOfFreedom.UNITS_MINUS_STRATA, working);
     }
 }

@@ -56,16 +56,6 @@ class ExplainCommandTest {
         assertFalse(Files.exists(out));
     }
 
-    /** Its trees stand for themselves, not for so many per hectare, which is all that the steps could say. */
-    @ParameterizedTest
-    @CsvSource({"complete, total", "complete, plot:W1", "threep, tree:1-2"})
-    void aCompleteTallyIsNotLaidOut(String design, String number) {
-        Run run = Run.of("estimate", "designs/" + design + ".toml", "--explain", number);
-        run.assertCode(2);
-        assertTrue(run.err().contains("the sum of what its trees hold"), run.err());
-        assertEquals("", run.out());
-    }
-
     @Test
     void valuesOfMeasuredTreesAreSaidToBeThat() {
         Run run = Run.of("estimate", "designs/count-points.toml", "--explain", "total");

@@ -30,7 +30,8 @@ class PlotKindDesignsTest {
         "complete, basal_area, m2/ha",
         "threep, volume, ft3/ac",
         "count-points, trees, trees/ha",
-        "two-factors, trees, trees/ha"
+        "two-factors, trees, trees/ha",
+        "point-3p, trees, trees/ha"
     })
     void shippedDesignGivesWhatRGives(String design, String attribute, String unit) throws IOException {
         JsonNode expected = ReferenceFiles.json("plot-kinds.json").get(design);
@@ -76,6 +77,46 @@ class PlotKindDesignsTest {
         assertTrue(report.contains(words), words);
         assertFalse(report.contains(others), others);
         assertFalse(report.contains("92233720"), "infinite degrees of freedom");
+    }
+
+    /** The other of the two estimates of 3P stands beside the chosen one. */
+    @Test
+    void unadjustedEstimateStandsBesideTheAdjusted() throws IOException {
+        Run run = Run.of("estimate", "designs/point-3p.toml", "--out", folder);
+        run.assertCode(0);
+        JsonNode expected = ReferenceFiles.json("plot-kinds.json").get("point-3p-unadjusted");
+        JsonNode both = new ObjectMapper()
+                .readTree(Files.readString(folder.resolve("estimate.json")))
+                .get("otherEstimates");
+        assertEquals("adjusted", both.get(0).get("estimator").asText());
+        JsonNode other = StreamSupport.stream(both.spliterator(), false)
+                .filter(r -> r.get("estimator").asText().equals("unadjusted")
+                        && r.get("unit").asText().equals("trees/ha"))
+                .findFirst()
+                .orElseThrow();
+        for (String number : new String[] {"mean", "se", "df"}) {
+            Tolerance.R_SCRIPT.check(
+                    expected.get(number).doubleValue(), other.get(number).doubleValue(), number);
+        }
+        assertTrue(run.out().contains("By the unadjusted 3P estimate"), run.out());
+        assertTrue(Files.readString(folder.resolve("report.html")).contains("Both 3P estimates"));
+    }
+
+    /** At points the unadjusted estimate is a mean of points, so that the number of points for the target follows. */
+    @Test
+    void methodsSayHowPlotsNeededComeForUnadjustedPoints() throws IOException {
+        Path design = folder.resolve("unadjusted.toml");
+        Path data = Path.of("datasets").toAbsolutePath();
+        Files.writeString(
+                design,
+                Files.readString(Path.of("designs/point-3p.toml"))
+                        .replace("\"adjusted\"", "\"unadjusted\"")
+                        .replace("../datasets", data.toString().replace('\\', '/')));
+        Run run = Run.of("estimate", design, "--out", folder.resolve("out"));
+        run.assertCode(0);
+        assertTrue(run.out().contains("more plots should reach it"), run.out());
+        String report = Files.readString(folder.resolve("out/report.html"));
+        assertFalse(report.contains("Not worked out for this design, whose error does not go by"), "contradiction");
     }
 
     private JsonNode row(String design, String attribute, String unit) throws IOException {

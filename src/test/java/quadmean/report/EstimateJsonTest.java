@@ -43,6 +43,7 @@ class EstimateJsonTest {
                         "target",
                         "estimates",
                         "alternatives",
+                        "otherEstimates",
                         "rows",
                         "plots",
                         "trees",
