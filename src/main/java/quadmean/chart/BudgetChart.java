@@ -38,7 +38,8 @@ public final class BudgetChart {
         String what = "Shares of the variance of " + budget.attribute().label();
         return new Picture(
                 "error-budget-" + budget.attribute().id().replace('_', '-'),
-                what + ". Dark: counted in the total; pale: already inside the variation between " + budget.units() + ".",
+                what + ". Dark: counted in the total; pale: already inside the variation between " + budget.units()
+                        + ".",
                 what + " as bars. The table of the error budget has the numbers.",
                 svg.append("</svg>").toString());
     }

@@ -111,7 +111,8 @@ record BudgetMaker(
                 Source.PLOTS,
                 Kind.SAMPLING,
                 estimate.variance(),
-                "The variation between " + estimate.n() + " " + units() + ", as in the standard error of the estimate."));
+                "The variation between " + estimate.n() + " " + units()
+                        + ", as in the standard error of the estimate."));
         Measurement measurement = new Measurement(rules(), effects);
         Modelling modelling = new Modelling(effects, mean.areaHa());
         boolean needsHeights = effects.stream().anyMatch(e -> e.perMetre() != 0);

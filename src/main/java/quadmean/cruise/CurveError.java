@@ -91,7 +91,8 @@ final class CurveError {
             for (HeightedTree t : trees.get(i)) {
                 moved += moved(t.tree(), alone);
             }
-            perPlot.put(key(plots.get(i)), moved == 0 ? 0 : moved / weights.getOrDefault(key(plots.get(i)), Double.NaN));
+            perPlot.put(
+                    key(plots.get(i)), moved == 0 ? 0 : moved / weights.getOrDefault(key(plots.get(i)), Double.NaN));
         }
         double variance = mean.estimate(p -> perPlot.getOrDefault(key(p), 0.0)).variance()
                 - mean.estimate().variance();
@@ -122,8 +123,7 @@ final class CurveError {
             return weights;
         }
         Map<String, Double> alike = plots.stream()
-                .collect(Collectors.groupingBy(
-                        SampledPlot::stratum, Collectors.averagingDouble(mean::weight)));
+                .collect(Collectors.groupingBy(SampledPlot::stratum, Collectors.averagingDouble(mean::weight)));
         plots.forEach(p -> weights.put(key(p), alike.getOrDefault(p.stratum(), Double.NaN)));
         return weights;
     }

@@ -90,7 +90,10 @@ public record ErrorBudget(
                 .toList()) {
             words.append(mark)
                     .append(String.format(
-                            Locale.ROOT, "%s would take %s off the total variance", r.measure(units), percent(gain(r))));
+                            Locale.ROOT,
+                            "%s would take %s off the total variance",
+                            r.measure(units),
+                            percent(gain(r))));
             mark = "; ";
         }
         return words.append('.').toString();

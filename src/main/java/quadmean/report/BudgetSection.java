@@ -59,9 +59,7 @@ final class BudgetSection {
             table.row(List.of(
                     Cell.text(Wording.capital(budget.label(part))),
                     Cell.text(counted(part.kind())),
-                    part.variance() < 0
-                            ? Cell.text("none: see its share")
-                            : Cell.number(relative(budget, part.se())),
+                    part.variance() < 0 ? Cell.text("none: see its share") : Cell.number(relative(budget, part.se())),
                     Cell.number(share(budget, part)),
                     Cell.text(part.words())));
         }
@@ -99,7 +97,8 @@ final class BudgetSection {
     static String summary(ErrorBudget budget) {
         String total =
                 "Total error of " + budget.attribute().label() + " ±" + Rounding.percent(budget.totalErrorPercent())
-                        + " at " + Wording.confidence(budget.confidence()) + " confidence, between " + budget.units() + " alone ±"
+                        + " at " + Wording.confidence(budget.confidence()) + " confidence, between " + budget.units()
+                        + " alone ±"
                         + Rounding.percent(budget.sampling().samplingErrorPercent(budget.confidence())) + " (t·SE).";
         String unknown = budget.notKnown();
         return unknown.isEmpty() ? total : total + " Not known and not in the total: " + unknown + ".";

@@ -86,7 +86,8 @@ class SimulatedBudgetTest {
         double[] said = Arrays.stream(all).mapToDouble(budget).toArray();
         double[] off = minus(seen, said);
         double mean = mean(off);
-        double sd = Math.sqrt(Arrays.stream(off).map(x -> (x - mean) * (x - mean)).sum() / (off.length - 1));
+        double sd =
+                Math.sqrt(Arrays.stream(off).map(x -> (x - mean) * (x - mean)).sum() / (off.length - 1));
         double limit = ERRORS * sd / Math.sqrt(off.length);
         String words = String.format(
                 Locale.ROOT,
@@ -105,14 +106,24 @@ class SimulatedBudgetTest {
     @Test
     void samplingAlone() throws IOException {
         Outcome[] all = cruises(new SimulatedStand(40, 10, 1, 4, 1, 2, 0, 0, 0), 250);
-        agree("sampling alone", all, squares(all, o -> o.estimate() - o.truth()), o -> o.budget().totalVariance(), 0.4);
+        agree(
+                "sampling alone",
+                all,
+                squares(all, o -> o.estimate() - o.truth()),
+                o -> o.budget().totalVariance(),
+                0.4);
     }
 
     /** Two heights of ten, site by site: the curve is fitted to the plots that are averaged. */
     @Test
     void curves() throws IOException {
         Outcome[] all = cruises(new SimulatedStand(400, 15, 5, 1, 1.5, 3, 0, 0, 0), 700);
-        agree("curves, total", all, squares(all, o -> o.estimate() - o.truth()), o -> o.budget().totalVariance(), 0.4);
+        agree(
+                "curves, total",
+                all,
+                squares(all, o -> o.estimate() - o.truth()),
+                o -> o.budget().totalVariance(),
+                0.4);
         agree(
                 "curves alone",
                 all,
@@ -125,24 +136,36 @@ class SimulatedBudgetTest {
     @Test
     void scatterOfTreesAboutTheEquation() throws IOException {
         Outcome[] all = cruises(new SimulatedStand(20, 15, 1, 1, 0, 1, 0.5, 0, 0), 250);
-        agree("equation scatter, total", all, squares(all, o -> o.estimate() - o.truth()), o -> o.budget()
-                .totalVariance(), 0.4);
+        agree(
+                "equation scatter, total",
+                all,
+                squares(all, o -> o.estimate() - o.truth()),
+                o -> o.budget().totalVariance(),
+                0.4);
     }
 
     /** Crew, tape and equation each off by some 3 %, in all plots alike. */
     @Test
     void whatAllPlotsShare() throws IOException {
         Outcome[] all = cruises(new SimulatedStand(400, 30, 1, 2, 0, 1, 0, 0, 3), 250);
-        agree("common errors, total", all, squares(all, o -> o.estimate() - o.truth()), o -> o.budget()
-                .totalVariance(), 0.4);
+        agree(
+                "common errors, total",
+                all,
+                squares(all, o -> o.estimate() - o.truth()),
+                o -> o.budget().totalVariance(),
+                0.4);
     }
 
     /** Readings of dbh: a share of the variation between plots, which is the whole error and holds them already. */
     @Test
     void readingsAreInsideTheVariationBetweenPlots() throws IOException {
         Outcome[] all = cruises(new SimulatedStand(400, 15, 1, 1, 0, 1, 0, 2, 0), 250);
-        agree("readings, total", all, squares(all, o -> o.estimate() - o.truth()), o -> o.budget()
-                .totalVariance(), 0.4);
+        agree(
+                "readings, total",
+                all,
+                squares(all, o -> o.estimate() - o.truth()),
+                o -> o.budget().totalVariance(),
+                0.4);
         agree(
                 "readings alone",
                 all,
