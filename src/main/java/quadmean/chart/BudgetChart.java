@@ -38,7 +38,8 @@ public final class BudgetChart {
         String what = "Shares of the variance of " + budget.attribute().label();
         return new Picture(
                 "error-budget-" + budget.attribute().id().replace('_', '-'),
-                what + ". Dark: counted in the total; pale: already inside the variation between plots.",
+                what + ". Dark: counted in the total; pale: already inside the variation between " + budget.units()
+                        + ".",
                 what + " as bars. The table of the error budget has the numbers.",
                 svg.append("</svg>").toString());
     }
@@ -53,7 +54,7 @@ public final class BudgetChart {
                         + "<text x=\"%.1f\" y=\"%d\">%s</text>",
                 LEFT,
                 y + 16,
-                Wording.capital(part.source().label()),
+                Wording.capital(budget.label(part)),
                 LEFT,
                 y + 23,
                 length,
@@ -71,12 +72,15 @@ public final class BudgetChart {
         };
     }
 
-    /** A share in percent, with one decimal below ten. */
+    /** A share in percent, with one decimal below ten; a negative one in words. */
     static String percent(double share) {
+        if (share < 0) {
+            return "takes off " + percent(-share);
+        }
         double percent = 100 * share;
         if (percent > 0 && percent < 0.05) {
             return "under 0.1 %";
         }
-        return String.format(Locale.ROOT, Math.abs(percent) < 9.95 ? "%.1f %%" : "%.0f %%", percent);
+        return String.format(Locale.ROOT, percent < 9.95 ? "%.1f %%" : "%.0f %%", percent);
     }
 }

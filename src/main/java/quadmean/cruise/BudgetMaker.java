@@ -21,6 +21,7 @@ import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
 import quadmean.model.BudgetRule;
 import quadmean.model.ErrorRules;
+import quadmean.model.Estimator;
 import quadmean.model.Measuring;
 import quadmean.model.Tally;
 import quadmean.stats.BootstrapSample;
@@ -90,6 +91,14 @@ record BudgetMaker(
         return design.estimation().errors();
     }
 
+    private Estimator estimator() {
+        return design.estimation().estimation().estimator();
+    }
+
+    private String units() {
+        return estimator().isClustered() ? "clusters" : "plots";
+    }
+
     private Optional<ErrorBudget> budget(Attribute attribute, Function<HeightedTree, Stem> stems) {
         StandMean mean = StandMean.of(design.stratumList(), plots, settings, attribute);
         MeanEstimate estimate = mean.estimate();
@@ -102,7 +111,8 @@ record BudgetMaker(
                 Source.PLOTS,
                 Kind.SAMPLING,
                 estimate.variance(),
-                "The variation between " + estimate.n() + " plots, as in the standard error of the estimate."));
+                "The variation between " + estimate.n() + " " + units()
+                        + ", as in the standard error of the estimate."));
         Measurement measurement = new Measurement(rules(), effects);
         Modelling modelling = new Modelling(effects, mean.areaHa());
         boolean needsHeights = effects.stream().anyMatch(e -> e.perMetre() != 0);
@@ -115,14 +125,15 @@ record BudgetMaker(
             parts.add(modelling.heightScatter());
             parts.add(measurement.heightBias());
         }
-        if (attribute != Attribute.TREES && attribute != Attribute.BASAL_AREA) {
+        // basal area by a gauge and trees on a plot do not ask for the dbh
+        if (effects.stream().anyMatch(e -> e.perCm() != 0)) {
             parts.add(measurement.dbhBias());
         }
         if (BY_EQUATION.contains(attribute)) {
             parts.add(modelling.equationScatter(attribute, books.volumes()));
             parts.add(Modelling.equations(estimate.mean(), rules().equationPercent()));
         }
-        return Optional.of(new ErrorBudget(attribute, estimate, design.confidence(), parts));
+        return Optional.of(new ErrorBudget(attribute, estimate, units(), design.confidence(), parts));
     }
 
     private List<TreeEffect> effects(StandMean mean, Function<HeightedTree, Stem> stems) {
@@ -136,7 +147,7 @@ record BudgetMaker(
     }
 
     private ErrorPart curveError(StandMean mean, List<TreeEffect> effects) {
-        CurveError error = new CurveError(mean, curves, plots, trees, effects);
+        CurveError error = new CurveError(mean, estimator(), curves, plots, trees, effects);
         ErrorPart byFormula = error.part();
         if (rules().budget() != BudgetRule.BOOTSTRAP || error.isNone()) {
             return byFormula;

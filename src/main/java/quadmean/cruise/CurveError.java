@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import quadmean.cruise.ErrorPart.Kind;
 import quadmean.cruise.ErrorPart.Source;
 import quadmean.estimate.SampledPlot;
@@ -12,6 +13,7 @@ import quadmean.height.CurveTable;
 import quadmean.height.HeightedTree;
 import quadmean.height.Influence;
 import quadmean.height.SharedError;
+import quadmean.model.Estimator;
 import quadmean.model.Tree;
 import quadmean.model.TreeDetail.Top;
 
@@ -23,6 +25,7 @@ import quadmean.model.TreeDetail.Top;
  */
 final class CurveError {
     private final StandMean mean;
+    private final Estimator estimator;
     private final CurveTable curves;
     private final List<SampledPlot> plots;
     private final List<List<HeightedTree>> trees;
@@ -31,11 +34,13 @@ final class CurveError {
 
     CurveError(
             StandMean mean,
+            Estimator estimator,
             CurveTable curves,
             List<SampledPlot> plots,
             List<List<HeightedTree>> trees,
             List<TreeEffect> effects) {
         this.mean = mean;
+        this.estimator = estimator;
         this.curves = curves;
         this.plots = plots;
         this.trees = trees;
@@ -79,13 +84,15 @@ final class CurveError {
     /** The part of the curves with their tie to the plots. */
     ErrorPart part() {
         Map<String, Double> perPlot = new HashMap<>();
+        Map<String, Double> weights = weights();
         Map<String, SharedError> alone = new LinkedHashMap<>(gradients);
         for (int i = 0; i < plots.size(); i++) {
             double moved = 0;
             for (HeightedTree t : trees.get(i)) {
                 moved += moved(t.tree(), alone);
             }
-            perPlot.put(key(plots.get(i)), moved / mean.weight(plots.get(i)));
+            perPlot.put(
+                    key(plots.get(i)), moved == 0 ? 0 : moved / weights.getOrDefault(key(plots.get(i)), Double.NaN));
         }
         double variance = mean.estimate(p -> perPlot.getOrDefault(key(p), 0.0)).variance()
                 - mean.estimate().variance();
@@ -103,6 +110,22 @@ final class CurveError {
                                 ? ""
                                 : "; heights calibrated to plots by the covariance of their parameters, without that tie")
                         + ".");
+    }
+
+    /**
+     * What each plot counts with. A line gives plots far out along it more or less, down to nothing, by where their auxiliary lies; that
+     * is no reason for their heights to count so, and all plots of a stratum count alike.
+     */
+    private Map<String, Double> weights() {
+        Map<String, Double> weights = new HashMap<>();
+        plots.forEach(p -> weights.put(key(p), mean.weight(p)));
+        if (!estimator.isLine()) {
+            return weights;
+        }
+        Map<String, Double> alike = plots.stream()
+                .collect(Collectors.groupingBy(SampledPlot::stratum, Collectors.averagingDouble(mean::weight)));
+        plots.forEach(p -> weights.put(key(p), alike.getOrDefault(p.stratum(), Double.NaN)));
+        return weights;
     }
 
     /** What a measured tree moves the mean by through the curves; sources met here are no longer left alone. */

@@ -17,10 +17,12 @@ import quadmean.units.Attribute;
  *
  * @param attribute what is estimated
  * @param sampling the estimate with the error between plots
+ * @param units what that error counts, as a plural: plots, or clusters of them
  * @param confidence confidence level, in (0, 1)
  * @param parts all parts, that between plots first
  */
-public record ErrorBudget(Attribute attribute, MeanEstimate sampling, double confidence, List<ErrorPart> parts) {
+public record ErrorBudget(
+        Attribute attribute, MeanEstimate sampling, String units, double confidence, List<ErrorPart> parts) {
     public ErrorBudget {
         parts = List.copyOf(parts);
     }
@@ -77,18 +79,21 @@ public record ErrorBudget(Attribute attribute, MeanEstimate sampling, double con
     /** What would help most, with what each remedy would take off the variance and the standard error. */
     public String advice() {
         if (best().isEmpty()) {
-            return "There is no error here that more plots, more heights or better readings would lessen.";
+            return "There is no error here that more " + units + ", more heights or better readings would lessen.";
         }
-        StringBuilder words =
-                new StringBuilder(best().get().label().substring(0, 1).toUpperCase(Locale.ROOT)
-                        + best().get().label().substring(1) + " would help most: ");
+        String best = best().get().label(units);
+        StringBuilder words = new StringBuilder(
+                best.substring(0, 1).toUpperCase(Locale.ROOT) + best.substring(1) + " would help most: ");
         String mark = "";
         for (Remedy r : Arrays.stream(Remedy.values())
                 .sorted(Comparator.comparingDouble(this::gain).reversed())
                 .toList()) {
             words.append(mark)
                     .append(String.format(
-                            Locale.ROOT, "%s would take %s off the total variance", r.measure(), percent(gain(r))));
+                            Locale.ROOT,
+                            "%s would take %s off the total variance",
+                            r.measure(units),
+                            percent(gain(r))));
             mark = "; ";
         }
         return words.append('.').toString();
@@ -107,7 +112,27 @@ public record ErrorBudget(Attribute attribute, MeanEstimate sampling, double con
                 "; ",
                 parts.stream()
                         .filter(p -> p.kind() == Kind.UNKNOWN)
-                        .map(p -> p.source().label())
+                        .map(this::label)
+                        .toList());
+    }
+
+    /** The name of a part; that of the sampling error names the units that it counts. */
+    public String label(ErrorPart part) {
+        return part.source() == ErrorPart.Source.PLOTS
+                ? "between " + units
+                : part.source().label();
+    }
+
+    /** What parts with a negative variance mean, in a sentence for each; empty if there are none. */
+    public String offsets() {
+        return String.join(
+                " ",
+                parts.stream()
+                        .filter(p -> p.isCounted() && p.variance() < 0)
+                        .map(p -> "The part of " + label(p) + " takes " + percent(-share(p))
+                                + " off the total variance instead of adding to it: its errors and those between "
+                                + units
+                                + " tend to offset each other in this tally, as far as that can be told from it.")
                         .toList());
     }
 }

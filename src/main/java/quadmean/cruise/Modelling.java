@@ -29,13 +29,14 @@ final class Modelling {
     /**
      * Scatter of heights about the curves. A filled tree has the mean height of its size and no scatter of its own, so that plots do not
      * show it; but each tree of the stand scatters for itself, and over all of them it averages out: the sum over the trees that a
-     * sampled tree stands for, k of them on the area A, has the variance k·s², and the mean per hectare that over A².
+     * sampled tree stands for, k of them on the area A, has the variance k·s², and the mean per hectare that over A². Under a regression
+     * a plot may stand for less than nothing, k being negative: what it adds is taken off.
      */
     ErrorPart heightScatter() {
         double variance = 0;
         for (TreeEffect e : effects) {
             double sd = e.tree().scatterSdM();
-            if (sd > 0 && e.treesPerHa() > 0) {
+            if (sd > 0 && e.treesPerHa() != 0) {
                 variance += Math.pow(e.perMetre() * sd, 2) / (e.treesPerHa() * areaHa);
             }
         }
@@ -58,7 +59,7 @@ final class Modelling {
             if (sd == 0 && !without.contains(species)) {
                 without.add(species);
             }
-            if (sd > 0 && e.treesPerHa() > 0) {
+            if (sd > 0 && e.treesPerHa() != 0) {
                 variance += e.value() * e.value() * Math.expm1(sd * sd) / (e.treesPerHa() * areaHa);
             }
         }

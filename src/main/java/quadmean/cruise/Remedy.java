@@ -14,14 +14,22 @@ public enum Remedy {
         this.measure = measure;
     }
 
-    /** The remedy in words. */
-    public String label() {
-        return label;
+    /**
+     * The remedy in words.
+     *
+     * @param units what the sampling error counts: plots, or clusters of them
+     */
+    public String label(String units) {
+        return label.replace("plots", units);
     }
 
-    /** The step whose effect is worked out. */
-    public String measure() {
-        return measure;
+    /**
+     * The step whose effect is worked out.
+     *
+     * @param units what the sampling error counts
+     */
+    public String measure(String units) {
+        return measure.replace("plots", units);
     }
 
     /** The share of the variance of a part that the step takes away; a standard deviation halved takes three quarters. */

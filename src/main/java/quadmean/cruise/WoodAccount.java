@@ -99,16 +99,17 @@ final class WoodAccount {
 
     List<String> notes() {
         List<String> notes = new ArrayList<>();
-        withoutValue.forEach((what, trees) ->
-                notes.add(count(trees.size()) + " with no " + what + ", which count with none: " + named(trees) + "."));
+        withoutValue.forEach((what, trees) -> notes.add(count(trees.size()) + " with no " + what
+                + (trees.size() == 1 ? ", which counts with none: " : ", which count with none: ") + named(trees)
+                + "."));
         outside.forEach((equation, trees) -> notes.add(count(trees.size())
                 + " outside the sizes that an equation was made from (" + equation + "): " + named(trees) + "."));
         if (!withoutLogs.isEmpty()) {
             List<String> reasons = new ArrayList<>();
             withoutLogs.forEach((reason, n) -> reasons.add(n + " " + reason.label()));
-            notes.add("No log is cut from "
-                    + count(withoutLogs.values().stream().mapToInt(n -> n).sum()) + " that count in volume: "
-                    + String.join(", ", reasons) + ".");
+            int trees = withoutLogs.values().stream().mapToInt(n -> n).sum();
+            notes.add("No log is cut from " + count(trees) + (trees == 1 ? " that counts" : " that count")
+                    + " in volume: " + String.join(", ", reasons) + ".");
         }
         if (logsBesideTable > 0) {
             notes.add(String.format(

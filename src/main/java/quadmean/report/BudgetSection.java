@@ -41,6 +41,9 @@ final class BudgetSection {
         html.element("h3", Wording.capital(budget.attribute().label()));
         html.element("p", summary(budget));
         html.element("p", budget.advice());
+        if (!budget.offsets().isEmpty()) {
+            html.element("p", budget.offsets());
+        }
         html.raw("<div class=\"charts\">\n")
                 .raw(ChartSection.figure(BudgetChart.picture(budget)))
                 .raw("</div>\n");
@@ -54,11 +57,9 @@ final class BudgetSection {
                         Cell.text("What it rests on")));
         for (ErrorPart part : budget.parts()) {
             table.row(List.of(
-                    Cell.text(Wording.capital(part.source().label())),
+                    Cell.text(Wording.capital(budget.label(part))),
                     Cell.text(counted(part.kind())),
-                    part.variance() < 0
-                            ? Cell.text("indistinguishable from none")
-                            : Cell.number(relative(budget, part.se())),
+                    part.variance() < 0 ? Cell.text("none: see its share") : Cell.number(relative(budget, part.se())),
                     Cell.number(share(budget, part)),
                     Cell.text(part.words())));
         }
@@ -72,7 +73,8 @@ final class BudgetSection {
     }
 
     private static String share(ErrorBudget budget, ErrorPart part) {
-        return Rounding.percent(100 * budget.share(part));
+        double percent = 100 * budget.share(part);
+        return percent < 0 ? "takes off " + Rounding.percent(-percent) : Rounding.percent(percent);
     }
 
     private static String counted(Kind kind) {
@@ -95,7 +97,8 @@ final class BudgetSection {
     static String summary(ErrorBudget budget) {
         String total =
                 "Total error of " + budget.attribute().label() + " ±" + Rounding.percent(budget.totalErrorPercent())
-                        + " at " + Wording.confidence(budget.confidence()) + " confidence, between plots alone ±"
+                        + " at " + Wording.confidence(budget.confidence()) + " confidence, between " + budget.units()
+                        + " alone ±"
                         + Rounding.percent(budget.sampling().samplingErrorPercent(budget.confidence())) + " (t·SE).";
         String unknown = budget.notKnown();
         return unknown.isEmpty() ? total : total + " Not known and not in the total: " + unknown + ".";

@@ -33,7 +33,12 @@ public final class ConsoleSummary {
         PlotsNeeded target = result.estimate().needed().get(0);
         lines.add(Headline.verdict(target) + ": " + Headline.achieved(result, target));
         lines.add(Headline.more(target));
-        result.budgets().stream().limit(1).forEach(b -> lines.addAll(List.of(BudgetSection.summary(b), b.advice())));
+        result.budgets().stream().limit(1).forEach(b -> {
+            lines.addAll(List.of(BudgetSection.summary(b), b.advice()));
+            if (!b.offsets().isEmpty()) {
+                lines.add(b.offsets());
+            }
+        });
         lines.addAll(ThreePSection.line(result));
         result.estimate().notes().forEach(lines::add);
         // consoles get plain spaces

@@ -35,6 +35,8 @@ final class JsonBudget {
         JsonNumbers.put(node, "totalErrorPercent", budget.totalErrorPercent());
         node.put("best", budget.best().map(r -> id(r.name())).orElse(""));
         node.put("advice", budget.advice());
+        node.put("units", budget.units());
+        node.put("offsets", budget.offsets());
         ObjectNode gains = node.putObject("shareOfVarianceTakenOff");
         for (Remedy remedy : Remedy.values()) {
             JsonNumbers.put(gains, id(remedy.name()), budget.gain(remedy));
