@@ -32,29 +32,17 @@ import quadmean.cruise.ExplainRequest;
 import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.estimate.Worksheet;
+import quadmean.support.ShippedCruises;
 import quadmean.support.SmallDesign;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 
 class ExplainTextTest {
     private static final List<String> DESIGNS = List.of("demo", "demo-metric", "idaho-points");
-    private static final Map<String, CruiseRun> RUNS = new HashMap<>();
     private static final Pattern PLOT_VALUE = Pattern.compile("  plot ([^,]+), value: (\\S+) .*");
 
     /** Sums of printed numbers differ from what is printed by rounding only. */
     private static final double ROUNDING = 1e-11;
-
-    private static CruiseRun run(String name) {
-        return RUNS.computeIfAbsent(name, n -> {
-            try {
-                Design design =
-                        DesignReader.read(Path.of("designs", n + ".toml")).design();
-                return Cruise.run(Objects.requireNonNull(design));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
-    }
 
     private static List<String> explain(CruiseRun run, String number) {
         CruiseResult result = Objects.requireNonNull(run.result());
@@ -65,7 +53,7 @@ class ExplainTextTest {
     static Stream<Arguments> numbers() {
         List<Arguments> all = new ArrayList<>();
         for (String name : DESIGNS) {
-            Worksheet sheet = Objects.requireNonNull(run(name).worksheet());
+            Worksheet sheet = Objects.requireNonNull(ShippedCruises.run(name).worksheet());
             for (Attribute a : sheet.settings().attributes()) {
                 all.add(Arguments.of(name, a));
             }
@@ -78,7 +66,7 @@ class ExplainTextTest {
     @ParameterizedTest
     @MethodSource("numbers")
     void totalsEndInTheNumberOfTheFile(String name, Attribute attribute) {
-        CruiseRun run = run(name);
+        CruiseRun run = ShippedCruises.run(name);
         List<String> lines = explain(run, "total:" + attribute.id());
         Basis basis = attribute == Attribute.QUADRATIC_MEAN_DIAMETER ? Basis.RATIO : Basis.TOTAL;
         assertEquals(json(run, attribute, basis), last(lines));
@@ -92,7 +80,7 @@ class ExplainTextTest {
         if (attribute == Attribute.QUADRATIC_MEAN_DIAMETER) {
             return;
         }
-        CruiseRun run = run(name);
+        CruiseRun run = ShippedCruises.run(name);
         int found = 0;
         for (String line : explain(run, "total:" + attribute.id())) {
             Matcher m = PLOT_VALUE.matcher(line);
@@ -109,16 +97,16 @@ class ExplainTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"tree:6-2", "plot:17:PSME", "total:PSME:N", "total:C:board_feet", "plot:3:LAOC:value"})
     void partsAreExplainedToo(String number) {
-        assertTrue(checked(explain(run("demo"), number)) > 0);
+        assertTrue(checked(explain(ShippedCruises.run("demo"), number)) > 0);
     }
 
     /** Species add up to the plot. */
     @Test
     void speciesAddUp() {
         double sum = Stream.of("PSME", "LAOC", "ABGR", "PICO")
-                .mapToDouble(s -> last(explain(run("demo"), "plot:17:" + s)))
+                .mapToDouble(s -> last(explain(ShippedCruises.run("demo"), "plot:17:" + s)))
                 .sum();
-        double plot = last(explain(run("demo"), "plot:17"));
+        double plot = last(explain(ShippedCruises.run("demo"), "plot:17"));
         assertEquals(plot, sum, ROUNDING * plot);
     }
 
