@@ -19,6 +19,7 @@ import quadmean.measure.Slope;
 import quadmean.model.BiomassSpec;
 import quadmean.model.LogRule;
 import quadmean.model.Scaling.Figures;
+import quadmean.support.ShippedCruises;
 import quadmean.support.Tolerance;
 import quadmean.units.AngleScale;
 import quadmean.units.DistanceTo;
@@ -80,7 +81,7 @@ class KnownTrapsTest {
     }
 
     @Test
-    void densityIndicesHaveUnits() throws IOException {
+    void densityIndicesHaveUnits() {
         StandStatistic sdi = statistic(Statistic.SDI_REINEKE);
         Tolerance.printed(3)
                 .check(2.471, sdi.value() / sdi.in(UnitSystem.US, sdi.value()), "SDI, metric over imperial");
@@ -105,7 +106,7 @@ class KnownTrapsTest {
     }
 
     @Test
-    void meanLoreyAndTopHeightDiffer() throws IOException {
+    void meanLoreyAndTopHeightDiffer() {
         double mean = statistic(Statistic.MEAN_HEIGHT).value();
         double lorey = statistic(Statistic.LOREY_HEIGHT).value();
         double top = statistic(Statistic.TOP_HEIGHT).value();
@@ -116,10 +117,11 @@ class KnownTrapsTest {
         return BoardFootRule.of(rule).figure(inches, feet, Figures.UNROUNDED).boardFeet();
     }
 
-    private static StandStatistic statistic(Statistic statistic) throws IOException {
-        CruiseResult demo = Objects.requireNonNull(Cruise.run(Objects.requireNonNull(
-                        DesignReader.read(Path.of("designs/demo.toml")).design()))
-                .result());
-        return demo.estimate().structure().statistic("*", statistic).orElseThrow();
+    private static StandStatistic statistic(Statistic statistic) {
+        return Objects.requireNonNull(ShippedCruises.run("demo").result())
+                .estimate()
+                .structure()
+                .statistic("*", statistic)
+                .orElseThrow();
     }
 }

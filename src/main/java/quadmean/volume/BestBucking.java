@@ -1,11 +1,9 @@
 package quadmean.volume;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
-import java.util.NavigableSet;
-import java.util.TreeSet;
 import java.util.stream.LongStream;
 import org.jspecify.annotations.Nullable;
 import quadmean.volume.StemCuts.Choice;
@@ -32,63 +30,78 @@ final class BestBucking {
     private record Plan(double value, int logs, @Nullable Choice choice, long next) {
         static final Plan END = new Plan(0, 0, null, -1);
 
-        boolean beats(Plan other) {
-            double equal = EQUAL * Math.max(value, other.value);
-            return value > other.value + equal || (value >= other.value - equal && logs < other.logs);
+        boolean isBeatenBy(double otherValue, int otherLogs) {
+            double equal = EQUAL * Math.max(otherValue, value);
+            return otherValue > value + equal || (otherValue >= value - equal && otherLogs < logs);
         }
     }
 
     private final StemCuts cuts;
     private final long wasteStep;
-    private final Map<Long, Plan> plans = new HashMap<>();
+    private final long[] places;
+    private final Plan[] plans;
 
     private BestBucking(StemCuts cuts, long wasteStep) {
         this.cuts = cuts;
         this.wasteStep = wasteStep;
+        this.places = places(cuts, wasteStep);
+        this.plans = new Plan[places.length];
     }
 
     /** The logs, butt log first. */
     static List<CutLog> logs(StemCuts cuts, long wasteStep) {
         BestBucking best = new BestBucking(cuts, wasteStep);
-        for (long place : best.places().descendingSet()) {
-            best.plans.put(place, best.from(place));
+        for (int i = best.places.length - 1; i >= 0; i--) {
+            best.plans[i] = best.from(best.places[i]);
         }
         return best.walk();
     }
 
-    private NavigableSet<Long> places() {
+    /** Where a cut can fall, from the stump up. */
+    private static long[] places(StemCuts cuts, long wasteStep) {
         long[] steps = LongStream.concat(cuts.choices().stream().mapToLong(Choice::uses), LongStream.of(wasteStep))
                 .distinct()
                 .toArray();
-        NavigableSet<Long> places = new TreeSet<>(List.of(0L));
-        for (Long place = 0L; place != null; place = places.higher(place)) {
+        long unit = LongStream.of(steps).reduce(0, BestBucking::commonDivisor);
+        BitSet reached = new BitSet();
+        reached.set(0);
+        for (int place = 0; place >= 0; place = reached.nextSetBit(place + 1)) {
             for (long step : steps) {
-                if (place + step <= cuts.room()) {
-                    places.add(place + step);
+                if (place * unit + step <= cuts.room()) {
+                    reached.set(Math.toIntExact(place + step / unit));
                 }
             }
         }
-        return places;
+        return reached.stream().mapToLong(place -> place * unit).toArray();
+    }
+
+    private static long commonDivisor(long a, long b) {
+        return b == 0 ? a : commonDivisor(b, a % b);
     }
 
     private Plan from(long place) {
         Plan best = Plan.END;
+        double large = cuts.largeEndCm(place);
         for (Choice choice : cuts.choices()) {
-            if (cuts.fit(choice, place) == Fit.FITS) {
-                double value = cuts.log(choice, place, 0).value();
+            double small = cuts.smallEndCm(choice, place);
+            if (cuts.fit(choice, place, large, small) == Fit.FITS) {
+                double value = cuts.value(choice, place, large, small);
                 Plan rest = at(place + choice.uses());
-                Plan plan = new Plan(
-                        (Double.isNaN(value) ? 0 : value) + rest.value, rest.logs + 1, choice, place + choice.uses());
-                best = plan.beats(best) ? plan : best;
+                double all = (Double.isNaN(value) ? 0 : value) + rest.value;
+                if (best.isBeatenBy(all, rest.logs + 1)) {
+                    best = new Plan(all, rest.logs + 1, choice, place + choice.uses());
+                }
             }
         }
         Plan above = at(place + wasteStep);
-        Plan waste = new Plan(above.value, above.logs, null, place + wasteStep);
-        return waste.beats(best) ? waste : best;
+        return best.isBeatenBy(above.value, above.logs)
+                ? new Plan(above.value, above.logs, null, place + wasteStep)
+                : best;
     }
 
     private Plan at(long place) {
-        return plans.getOrDefault(place, Plan.END);
+        int found = Arrays.binarySearch(places, place);
+        return found < 0 ? Plan.END : plans[found];
     }
 
     private List<CutLog> walk() {

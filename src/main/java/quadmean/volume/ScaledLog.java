@@ -14,7 +14,9 @@ public record ScaledLog(List<ScaledPiece> pieces) {
 
     /** Board feet of all pieces. */
     public double boardFeet() {
-        return pieces.stream().mapToDouble(ScaledPiece::boardFeet).sum();
+        return pieces.size() == 1
+                ? pieces.get(0).boardFeet()
+                : pieces.stream().mapToDouble(ScaledPiece::boardFeet).sum();
     }
 
     /** Board feet of the pieces that the table of the rule does not hold; 0 for rules that are formulas. */

@@ -3,8 +3,10 @@ package quadmean.volume;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import quadmean.model.LogSettings;
+import quadmean.model.Price;
 import quadmean.model.Product;
 
 /**
@@ -29,8 +31,9 @@ record StemCuts(StemToCut stem, List<Choice> choices, double stumpM, long room, 
      * @param product the product
      * @param lengthM length without trim (m)
      * @param uses length with trim (µm)
+     * @param price what it fetches; empty if it has no price
      */
-    record Choice(Product product, double lengthM, long uses) {}
+    record Choice(Product product, double lengthM, long uses, Optional<Price> price) {}
 
     /** Whether a log can be cut at a place, and what is in the way; the order is that in which to look. */
     enum Fit {
@@ -42,10 +45,13 @@ record StemCuts(StemToCut stem, List<Choice> choices, double stumpM, long room, 
 
     static StemCuts of(StemToCut stem, LogSettings settings, LogMaker maker) {
         List<Choice> choices = new ArrayList<>();
-        settings.products().stream()
-                .filter(p -> takes(p, stem))
-                .forEach(p ->
-                        p.lengthsM().forEach(l -> choices.add(new Choice(p, l, micrometres(l + settings.trimM())))));
+        for (Product product : settings.products()) {
+            if (takes(product, stem)) {
+                Optional<Price> price = maker.price(stem, product);
+                product.lengthsM()
+                        .forEach(l -> choices.add(new Choice(product, l, micrometres(l + settings.trimM()), price)));
+            }
+        }
         double room = stem.topM() - settings.stumpM();
         return new StemCuts(stem, choices, settings.stumpM(), micrometres(room), maker);
     }
@@ -62,19 +68,38 @@ record StemCuts(StemToCut stem, List<Choice> choices, double stumpM, long room, 
 
     /** What becomes of a choice at a place. */
     Fit fit(Choice choice, long place) {
-        double from = height(place);
+        return fit(choice, place, largeEndCm(place), smallEndCm(choice, place));
+    }
+
+    /** What becomes of a choice at a place where the ends of its log are known (cm). */
+    Fit fit(Choice choice, long place, double largeCm, double smallCm) {
         if (place + choice.uses() > room) {
             return Fit.NO_ROOM;
         }
-        if (dib(from + choice.lengthM()) < choice.product().minSmallEndCm() - EQUAL_CM) {
+        if (smallCm < choice.product().minSmallEndCm() - EQUAL_CM) {
             return Fit.TOO_SMALL;
         }
-        return dib(from) > choice.product().maxLargeEndCm() + EQUAL_CM ? Fit.TOO_LARGE : Fit.FITS;
+        return largeCm > choice.product().maxLargeEndCm() + EQUAL_CM ? Fit.TOO_LARGE : Fit.FITS;
+    }
+
+    /** Diameter of the stem at a place, the large end of every log that begins there (cm). */
+    double largeEndCm(long place) {
+        return stem.profile().dibCm(height(place));
+    }
+
+    /** Diameter at the small end of a choice at a place (cm); 0 beyond the tip. */
+    double smallEndCm(Choice choice, long place) {
+        return stem.profile().dibCm(height(place) + choice.lengthM());
+    }
+
+    /** What the log of a choice at a place fetches, its ends known (cm); NaN if that is not known. */
+    double value(Choice choice, long place, double largeCm, double smallCm) {
+        return maker.value(stem, choice, height(place), largeCm, smallCm);
     }
 
     /** The log of a choice at a place. */
     CutLog log(Choice choice, long place, int number) {
-        return maker.log(stem, choice.product(), number, height(place), choice.lengthM());
+        return maker.log(stem, choice, number, height(place));
     }
 
     /** Why the stem has no log, by what came nearest to one at the stump. */
@@ -91,9 +116,5 @@ record StemCuts(StemToCut stem, List<Choice> choices, double stumpM, long room, 
 
     private double height(long place) {
         return stumpM + place / PER_METRE;
-    }
-
-    private double dib(double heightM) {
-        return stem.profile().dibCm(heightM);
     }
 }

@@ -19,12 +19,14 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.support.SmallDesign;
 
 /** The program from outside: arguments, exit codes, what is printed where, and what is written. */
+@Isolated("exchanges the output of the whole process")
 class MainTest {
     @TempDir
     Path folder;

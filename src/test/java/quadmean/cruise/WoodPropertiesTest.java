@@ -15,6 +15,7 @@ import java.util.Random;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quadmean.estimate.EstimateRow;
@@ -26,9 +27,15 @@ import quadmean.units.Attribute;
 /** What holds of the wood of any cruise, tried on eight plots of 60 invented trees. */
 class WoodPropertiesTest {
     private static final SmallWoodlot LOT = lot();
+    private static List<EstimateRow> rows = List.of();
 
     @TempDir
     private Path folder;
+
+    @BeforeAll
+    static void runOnce(@TempDir Path folder) {
+        rows = rows(LOT, folder);
+    }
 
     private static SmallWoodlot lot() {
         Random random = new Random(1);
@@ -71,7 +78,7 @@ class WoodPropertiesTest {
     /** In each group of rows alike but for one thing, the row for all is the sum of the others. */
     private void addsUp(
             Predicate<EstimateRow> among, Function<EstimateRow, String> by, Function<EstimateRow, String> rest) {
-        Map<String, List<EstimateRow>> groups = LOT.run(folder).estimate().rows().stream()
+        Map<String, List<EstimateRow>> groups = rows.stream()
                 .filter(among)
                 .filter(r -> r.attribute().isOfLogs() || r.part().equals(Part.ALL))
                 .collect(Collectors.groupingBy(r -> rest.apply(r) + " " + r.attribute() + " " + r.basis()));
@@ -95,7 +102,7 @@ class WoodPropertiesTest {
 
     @Test
     void netNeverExceedsGross() {
-        Map<String, Double> means = means(LOT);
+        Map<String, Double> means = means(rows);
         int tried = 0;
         for (String key : means.keySet()) {
             if (key.contains(" LOG_VOLUME ") || key.contains(" BOARD_FEET ")) {
@@ -113,7 +120,7 @@ class WoodPropertiesTest {
         List<String> lines = new ArrayList<>(Arrays.asList(LOT.tally().split("\\R")));
         String header = lines.remove(0);
         Collections.shuffle(lines, new Random(7));
-        alike(means(LOT), means(new SmallWoodlot(LOT.design(), header + "\n" + String.join("\n", lines) + "\n")), 1);
+        alike(means(rows), means(new SmallWoodlot(LOT.design(), header + "\n" + String.join("\n", lines) + "\n")), 1);
     }
 
     @Test
@@ -122,7 +129,7 @@ class WoodPropertiesTest {
         for (int count = 3; count > 0; count--) {
             doubled = doubled.replace(",,," + count + ",", ",,," + 2 * count + ",");
         }
-        alike(means(LOT), means(new SmallWoodlot(LOT.design(), doubled)), 2);
+        alike(means(rows), means(new SmallWoodlot(LOT.design(), doubled)), 2);
     }
 
     /** A row that stands for two trees is as two rows. */
@@ -160,14 +167,18 @@ class WoodPropertiesTest {
                 Tolerance.ROUNDING.check(key.contains("QUADRATIC") ? mean : factor * mean, actual.get(key), key));
     }
 
-    /** Means by everything that names a row. */
     private Map<String, Double> means(SmallWoodlot lot) {
+        return means(rows(lot, folder));
+    }
+
+    private static List<EstimateRow> rows(SmallWoodlot lot, Path folder) {
+        return lot.run(folder).estimate().rows();
+    }
+
+    /** Means by everything that names a row. */
+    private static Map<String, Double> means(List<EstimateRow> rows) {
         Map<String, Double> means = new LinkedHashMap<>();
-        lot.run(folder)
-                .estimate()
-                .rows()
-                .forEach(
-                        r -> means.put(r.species() + " " + r.part() + " " + r.attribute() + " " + r.basis(), r.mean()));
+        rows.forEach(r -> means.put(r.species() + " " + r.part() + " " + r.attribute() + " " + r.basis(), r.mean()));
         return means;
     }
 }

@@ -14,6 +14,7 @@ import quadmean.cruise.CruiseResult;
 import quadmean.cruise.CruiseRun;
 import quadmean.design.DesignReader;
 import quadmean.model.HeightSource;
+import quadmean.support.ShippedCruises;
 
 class DemoStandTest {
 
@@ -24,9 +25,8 @@ class DemoStandTest {
     }
 
     @Test
-    void thePlantedMistakesAreFoundAndNothingElse() throws IOException {
-        CruiseRun run =
-                Cruise.run(DesignReader.read(Path.of("designs/demo.toml")).design());
+    void thePlantedMistakesAreFoundAndNothingElse() {
+        CruiseRun run = ShippedCruises.run("demo");
         assertEquals(
                 List.of(
                         "26 species-recoded keep",

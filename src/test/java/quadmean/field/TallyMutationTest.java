@@ -28,7 +28,7 @@ import quadmean.model.Tree;
 
 /** The account of rows holds whatever happens to a tally: in = used + dropped, and each dropped row is listed. */
 class TallyMutationTest {
-    private static final int NORMAL = 1_500;
+    private static final int NORMAL = 750;
     private static final int SLOW = 25_000;
     private static final Set<Rule> WHOLE_FILE = Set.of(Rule.FILE_UNREADABLE, Rule.COLUMN_MISSING);
 
@@ -57,10 +57,10 @@ class TallyMutationTest {
         assertTrue(results.size() > 80, "different texts: " + results.size());
     }
 
-    @ParameterizedTest(name = "600 damaged workbooks of {0}")
+    @ParameterizedTest(name = "300 damaged workbooks of {0}")
     @ValueSource(strings = {"demo", "idaho-points"})
     void accountHoldsForDamagedWorkbooks(String name) throws IOException {
-        tryMutations(name, ".xlsx", 1, 600);
+        tryMutations(name, ".xlsx", 1, 300);
     }
 
     @Tag("slow")

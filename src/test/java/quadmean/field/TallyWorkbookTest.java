@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.parallel.Isolated;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import quadmean.model.Problem;
@@ -24,6 +25,7 @@ import quadmean.model.Tree;
 import quadmean.support.SmallDesign;
 
 /** Tallies in workbooks. */
+@Isolated("exchanges the output of the whole process")
 class TallyWorkbookTest {
     private static final String HEADER = "plot,tree,species,dbh,height\n";
     private static final SmallDesign DESIGN = new SmallDesign().with("tally.csv", "tally.xlsx");

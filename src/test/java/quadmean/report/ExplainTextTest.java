@@ -33,13 +33,13 @@ import quadmean.cruise.ExplainRequest;
 import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.estimate.Worksheet;
+import quadmean.support.ShippedCruises;
 import quadmean.support.SmallDesign;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 
 class ExplainTextTest {
     private static final List<String> DESIGNS = designs();
-    private static final Map<String, CruiseRun> RUNS = new HashMap<>();
     private static final Pattern PLOT_VALUE =
             Pattern.compile("  plot ([^,]+), (?:value|sum of its trees): ([-0-9.]+) .*");
 
@@ -60,18 +60,6 @@ class ExplainTextTest {
         }
     }
 
-    private static CruiseRun run(String name) {
-        return RUNS.computeIfAbsent(name, n -> {
-            try {
-                Design design =
-                        DesignReader.read(Path.of("designs", n + ".toml")).design();
-                return Cruise.run(Objects.requireNonNull(design));
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        });
-    }
-
     private static List<String> explain(CruiseRun run, String number) {
         CruiseResult result = Objects.requireNonNull(run.result());
         Worksheet sheet = Objects.requireNonNull(run.worksheet());
@@ -81,7 +69,7 @@ class ExplainTextTest {
     static Stream<Arguments> numbers() {
         List<Arguments> all = new ArrayList<>();
         for (String name : DESIGNS) {
-            Worksheet sheet = Objects.requireNonNull(run(name).worksheet());
+            Worksheet sheet = Objects.requireNonNull(ShippedCruises.run(name).worksheet());
             for (Attribute a : sheet.settings().attributes()) {
                 all.add(Arguments.of(name, a));
             }
@@ -94,7 +82,7 @@ class ExplainTextTest {
     @ParameterizedTest
     @MethodSource("numbers")
     void totalsEndInTheNumberOfTheFile(String name, Attribute attribute) {
-        CruiseRun run = run(name);
+        CruiseRun run = ShippedCruises.run(name);
         List<String> lines = explain(run, "total:" + attribute.id());
         Basis basis = attribute == Attribute.QUADRATIC_MEAN_DIAMETER ? Basis.RATIO : Basis.TOTAL;
         if (Double.isNaN(json(run, attribute, basis))) {
@@ -121,7 +109,7 @@ class ExplainTextTest {
         if (attribute == Attribute.QUADRATIC_MEAN_DIAMETER) {
             return;
         }
-        CruiseRun run = run(name);
+        CruiseRun run = ShippedCruises.run(name);
         if (Double.isNaN(json(run, attribute, Basis.TOTAL))) {
             return;
         }
@@ -141,16 +129,16 @@ class ExplainTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"tree:6-2", "plot:17:PSME", "total:PSME:N", "total:C:board_feet", "plot:3:LAOC:value"})
     void partsAreExplainedToo(String number) {
-        assertTrue(checked(explain(run("demo"), number)) > 0);
+        assertTrue(checked(explain(ShippedCruises.run("demo"), number)) > 0);
     }
 
     /** Species add up to the plot. */
     @Test
     void speciesAddUp() {
         double sum = Stream.of("PSME", "LAOC", "ABGR", "PICO")
-                .mapToDouble(s -> last(explain(run("demo"), "plot:17:" + s)))
+                .mapToDouble(s -> last(explain(ShippedCruises.run("demo"), "plot:17:" + s)))
                 .sum();
-        double plot = last(explain(run("demo"), "plot:17"));
+        double plot = last(explain(ShippedCruises.run("demo"), "plot:17"));
         assertEquals(plot, sum, ROUNDING * plot);
     }
 
