@@ -3,13 +3,8 @@ package quadmean;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
-import quadmean.cruise.Cruise;
-import quadmean.cruise.CruiseResult;
-import quadmean.design.DesignReader;
 import quadmean.design.EquationLibrary;
 import quadmean.estimate.StandStatistic;
 import quadmean.estimate.Statistic;

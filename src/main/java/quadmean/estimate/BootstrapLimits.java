@@ -26,23 +26,26 @@ final class BootstrapLimits {
 
     private static final int MOST_NAMED = 4;
 
-    private final Map<String, Double> weights = new LinkedHashMap<>();
+    private final Map<String, Resampling> resamplings = new LinkedHashMap<>();
     private final Map<String, Double> areas = new LinkedHashMap<>();
-    private final ResampledUnits units;
     private final EstimateSettings settings;
+    private final String whyNot;
     private final long seed;
 
-    BootstrapLimits(List<Stratum> strata, ResampledUnits units, EstimateSettings settings, long seed) {
-        this.units = units;
+    /** Resamples the whole stand and each of its strata, each as a sample of its own. */
+    BootstrapLimits(List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings, long seed) {
         this.settings = settings;
         this.seed = seed;
-        double area = strata.stream().mapToDouble(Stratum::areaHa).sum();
-        weights.put(EstimateRow.ALL, 1.0);
-        areas.put(EstimateRow.ALL, area);
+        this.whyNot = add(EstimateRow.ALL, Sample.of(strata, plots, settings));
         for (Stratum s : strata) {
-            weights.put(s.code(), s.areaHa() / area);
-            areas.put(s.code(), s.areaHa());
+            add(s.code(), Sample.of(List.of(s), plots, settings));
         }
+    }
+
+    private String add(String stratum, Sample sample) {
+        areas.put(stratum, sample.areaHa());
+        sample.resampling().ifPresent(r -> resamplings.put(stratum, r));
+        return sample.whyNoBootstrap();
     }
 
     /** What a row is the mean of, or the ratio of two means; totals and means per area share it. */
@@ -59,14 +62,19 @@ final class BootstrapLimits {
     List<EstimateRow> apply(List<EstimateRow> rows, List<String> notes) {
         List<Output> outputs = rows.stream()
                 .filter(BootstrapLimits::hasError)
+                .filter(row -> resamplings.containsKey(row.stratum()))
                 .map(Output::of)
                 .distinct()
                 .toList();
         Map<Output, BootstrapInterval> limits = new LinkedHashMap<>();
         int batch = Math.max(1, MOST_NUMBERS / settings.rules().replicates());
-        for (int from = 0; from < outputs.size(); from += batch) {
-            draw(outputs.subList(from, Math.min(outputs.size(), from + batch)), limits);
-        }
+        resamplings.forEach((stratum, resampling) -> {
+            List<Output> own =
+                    outputs.stream().filter(o -> o.stratum().equals(stratum)).toList();
+            for (int from = 0; from < own.size(); from += batch) {
+                draw(resampling, own.subList(from, Math.min(own.size(), from + batch)), limits);
+            }
+        });
         notes.addAll(notes(limits));
         return rows.stream().map(row -> limited(row, limits)).toList();
     }
@@ -78,37 +86,46 @@ final class BootstrapLimits {
     private EstimateRow limited(EstimateRow row, Map<Output, BootstrapInterval> limits) {
         BootstrapInterval found = limits.get(Output.of(row));
         if (found == null) {
-            return RowLimits.with(row, new Interval(Double.NaN, Double.NaN));
+            EstimateRow bare = RowLimits.with(row, new Interval(Double.NaN, Double.NaN));
+            boolean isSilent = row.reason().isEmpty() && !resamplings.containsKey(row.stratum());
+            return isSilent ? RowLimits.withReason(bare, whyNot) : bare;
         }
         double times = row.basis() == Basis.TOTAL ? areas.getOrDefault(row.stratum(), Double.NaN) : 1;
         Interval i = found.limits();
         EstimateRow with = RowLimits.with(row, new Interval(times * i.lower(), times * i.upper()));
-        boolean isFlat =
-                found.notes().contains(BootstrapNote.NO_SPREAD) && row.reason().isEmpty();
-        return isFlat ? RowLimits.withReason(with, BootstrapNote.NO_SPREAD.sentence()) : with;
+        return row.reason().isEmpty() ? RowLimits.withReason(with, noLimits(found)) : with;
     }
 
-    private void draw(List<Output> outputs, Map<Output, BootstrapInterval> limits) {
+    private static String noLimits(BootstrapInterval found) {
+        return found.notes().stream()
+                .filter(n -> n == BootstrapNote.NO_SPREAD || n == BootstrapNote.NO_ACCELERATION)
+                .map(BootstrapNote::sentence)
+                .findFirst()
+                .orElse("");
+    }
+
+    private void draw(Resampling resampling, List<Output> outputs, Map<Output, BootstrapInterval> limits) {
         List<double[]> columns = new ArrayList<>();
         int[] first = new int[outputs.size()];
         for (int k = 0; k < first.length; k++) {
             Output o = outputs.get(k);
             first[k] = columns.size();
-            columns.add(column(o, o.isRatio() ? Attribute.BASAL_AREA : o.attribute()));
+            columns.add(column(resampling, o, o.isRatio() ? Attribute.BASAL_AREA : o.attribute()));
             if (o.isRatio()) {
-                columns.add(column(o, Attribute.TREES));
+                columns.add(column(resampling, o, Attribute.TREES));
             }
         }
+        ColumnMeans statistic = ColumnMeans.of(rows(columns), first.length, (means, out) -> {
+            for (int k = 0; k < first.length; k++) {
+                double mean = means[first[k]];
+                out[k] = outputs.get(k).isRatio()
+                        ? BasalArea.quadraticMeanDiameter(mean / means[first[k] + 1], 1)
+                        : mean;
+            }
+        });
         BootstrapSample sample = Bootstrap.run(
-                units.strata(),
-                ColumnMeans.of(rows(columns), first.length, (means, out) -> {
-                    for (int k = 0; k < first.length; k++) {
-                        double mean = means[first[k]];
-                        out[k] = outputs.get(k).isRatio()
-                                ? BasalArea.quadraticMeanDiameter(mean / means[first[k] + 1], 1)
-                                : mean;
-                    }
-                }),
+                resampling.strata(),
+                resampling.weights().of(statistic),
                 settings.rules().replicates(),
                 seed);
         for (int k = 0; k < first.length; k++) {
@@ -120,24 +137,17 @@ final class BootstrapLimits {
         }
     }
 
-    /** The value of each unit; for a stratum those of its own plots over its share, and 0 elsewhere. */
-    private double[] column(Output o, Attribute attribute) {
+    private double[] column(Resampling resampling, Output o, Attribute attribute) {
         ToDoubleFunction<SampledPlot> value = PlotValue.of(
                 settings.plot(),
                 attribute,
                 o.part(),
                 stem -> o.species().equals(EstimateRow.ALL) || stem.species().equals(o.species()));
-        double weight = weights.getOrDefault(o.stratum(), Double.NaN);
-        return units.units().stream()
-                .mapToDouble(
-                        p -> o.stratum().equals(EstimateRow.ALL) || o.stratum().equals(p.stratum())
-                                ? value.applyAsDouble(p) / weight
-                                : 0)
-                .toArray();
+        return resampling.plots().stream().mapToDouble(value).toArray();
     }
 
-    private double[][] rows(List<double[]> columns) {
-        double[][] rows = new double[units.units().size()][columns.size()];
+    private static double[][] rows(List<double[]> columns) {
+        double[][] rows = new double[columns.get(0).length][columns.size()];
         for (int i = 0; i < rows.length; i++) {
             for (int c = 0; c < rows[i].length; c++) {
                 rows[i][c] = columns.get(c)[i];
@@ -147,18 +157,30 @@ final class BootstrapLimits {
     }
 
     private List<String> notes(Map<Output, BootstrapInterval> limits) {
+        Resampling whole = resamplings.get(EstimateRow.ALL);
+        if (whole == null) {
+            return List.of("No bootstrap limits for the whole stand: see the reasons of the rows.");
+        }
         List<String> notes = new ArrayList<>();
         notes.add(String.format(
                 Locale.ROOT,
-                "Limits are %s from %d resamples of the plots%s, seed %d.",
+                "Limits are %s from %d resamples of the %s%s, seed %d.",
                 settings.rules().interval().label(),
                 settings.rules().replicates(),
-                units.strata().size() > 1 ? " within their strata, one fewer than the stratum has" : "",
+                whole.unit(),
+                whole.strata().size() > 1 ? " within their strata, one fewer than the stratum has" : "",
                 seed));
+        notes.addAll(whole.notes());
         Map<BootstrapNote, List<String>> rows = new EnumMap<>(BootstrapNote.class);
         limits.forEach((o, i) -> i.notes()
                 .forEach(n -> rows.computeIfAbsent(n, k -> new ArrayList<>()).add(name(o))));
         rows.forEach((note, names) -> notes.add("Bootstrap: " + note.sentence() + of(names, limits.size()) + "."));
+        limits.values().stream()
+                .mapToInt(BootstrapInterval::undefined)
+                .filter(u -> u > 0)
+                .max()
+                .ifPresent(u -> notes.add("Resamples without a value, for the row with the most of them: " + u + " of "
+                        + settings.rules().replicates() + "."));
         return notes;
     }
 

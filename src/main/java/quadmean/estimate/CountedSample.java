@@ -3,6 +3,7 @@ package quadmean.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.Measuring;
 import quadmean.model.PlotDesign;
@@ -11,6 +12,8 @@ import quadmean.stats.DoubleSampling;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.ProductEstimate;
 import quadmean.stats.RatioEstimate;
+import quadmean.stats.Reweighting;
+import quadmean.stats.Reweighting.Target;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
 import quadmean.stats.Working;
@@ -21,6 +24,10 @@ import quadmean.units.Attribute;
  * factor: basal area by count, times the ratio of anything else to the basal area of the measured trees.
  */
 final class CountedSample implements Sample {
+    private static final String TOGETHER =
+            "Points are resampled with their counts and their measured trees together, so that these limits take in how counts and"
+                    + " ratios vary together, which the formula of Bruce leaves out.";
+
     private static final double ROUNDING = 1e-12;
     private static final MeanEstimate UNKNOWN = new MeanEstimate(0, 0, Double.NaN, Double.NaN, Double.NaN);
 
@@ -194,5 +201,42 @@ final class CountedSample implements Sample {
 
     private static double[] values(List<SampledPlot> plots, ToDoubleFunction<SampledPlot> value) {
         return plots.stream().mapToDouble(value).toArray();
+    }
+
+    /**
+     * Points are drawn with their counts and measured trees: weights of measured points first stand for their stratum, then are
+     * scaled until the basal area of the measured trees is that of the counts.
+     */
+    @Override
+    public Optional<Resampling> resampling() {
+        if (!isComplete()) {
+            return Optional.empty();
+        }
+        ResampledUnits units = points.resampled().orElseThrow();
+        List<SampledPlot> all = units.units();
+        double[] shares = points.weights();
+        List<SampledPlot> items = new ArrayList<>();
+        List<Integer> unit = new ArrayList<>();
+        List<Integer> stratum = new ArrayList<>();
+        int at = 0;
+        for (int h = 0; h < shares.length; h++) {
+            int end = at + units.strata().get(h).units();
+            List<SampledPlot> measured = measured(all.subList(at, end));
+            for (; at < end; at++) {
+                if (measured.contains(all.get(at))) {
+                    items.add(all.get(at));
+                    unit.add(at);
+                    stratum.add(h);
+                }
+            }
+        }
+        Target counts = Target.ofUnits(
+                new int[all.size()], all.stream().mapToDouble(this::counted).toArray());
+        double[] ones = items.stream().mapToDouble(p -> 1).toArray();
+        Reweighting weights = Reweighting.expanded(
+                        unit.stream().mapToInt(i -> i).toArray(), ones)
+                .scaled(stratum.stream().mapToInt(i -> i).toArray(), shares.length, ones, Target.known(shares))
+                .scaled(items.stream().mapToDouble(this::ofMeasured).toArray(), counts);
+        return Optional.of(new Resampling(units.strata(), items, weights, "points", List.of(TOGETHER)));
     }
 }

@@ -2,6 +2,7 @@ package quadmean.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import quadmean.model.Estimator;
 import quadmean.model.EstimatorRules;
 import quadmean.model.VarianceForm;
 
@@ -43,6 +44,13 @@ final class DesignNotes {
 
     private static String moreOf(String error) {
         return "How many more plots the target takes is not worked out for this design: its error " + error + ".";
+    }
+
+    static String whyNoBootstrap(EstimatorRules rules) {
+        return rules.estimator() == Estimator.HORVITZ_THOMPSON
+                ? "no bootstrap limits: plots of which none is drawn twice were not drawn independently, and resamples of them would"
+                        + " vary too much; take interval = \"t\" or \"log\""
+                : "no bootstrap limits: too few plots to resample; take interval = \"t\" or \"log\"";
     }
 
     static String whyNoError(EstimatorRules rules) {

@@ -3,12 +3,14 @@ package quadmean.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.ListedPlot;
 import quadmean.stats.DoubleSampling;
 import quadmean.stats.DoubleSampling.PhaseStratum;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.Reweighting.Target;
 import quadmean.stats.Working;
 
 /** A class for all plots of the plan, trees on some of each class. */
@@ -35,5 +37,25 @@ final class DoubleGroups implements StratumEstimator {
             sizes.merge(plot.facts().group(), 1, Integer::sum);
         }
         return sizes;
+    }
+
+    @Override
+    public Optional<Resampling> resampling(DrawnPlots drawn) {
+        List<String> groups = List.copyOf(sizes(drawn).keySet());
+        DrawnPlots own = drawn.inOrder();
+        int[] group = own.plots().stream()
+                .mapToInt(p -> groups.indexOf(p.facts().group()))
+                .toArray();
+        return Optional.of(TwoPhases.resampling(
+                drawn,
+                (plain, first) -> plain.scaled(
+                        group,
+                        groups.size(),
+                        own.values(p -> 1),
+                        Target.ofUnits(
+                                first.stream()
+                                        .mapToInt(p -> groups.indexOf(p.facts().group()))
+                                        .toArray(),
+                                first.stream().mapToDouble(p -> 1).toArray()))));
     }
 }

@@ -1,11 +1,13 @@
 package quadmean.estimate;
 
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.Estimator;
 import quadmean.model.VarianceForm;
 import quadmean.stats.DoubleSampling;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
+import quadmean.stats.Reweighting.Target;
 import quadmean.stats.StratumSample;
 import quadmean.stats.Working;
 
@@ -32,5 +34,16 @@ final class DoublePhase implements StratumEstimator {
         return drawn.rules().estimator() == Estimator.DOUBLE_RATIO
                 ? Moments.sum(drawn.auxiliary()) > 0
                 : RegressionMean.hasLine(drawn);
+    }
+
+    @Override
+    public Optional<Resampling> resampling(DrawnPlots drawn) {
+        double[] x = drawn.inOrder().auxiliary();
+        return Optional.of(TwoPhases.resampling(drawn, (plain, first) -> {
+            Target mean = Target.ofUnits(
+                    new int[first.size()],
+                    first.stream().mapToDouble(p -> p.facts().auxiliary()).toArray());
+            return drawn.rules().estimator() == Estimator.DOUBLE_RATIO ? plain.scaled(x, mean) : plain.onLine(x, mean);
+        }));
     }
 }

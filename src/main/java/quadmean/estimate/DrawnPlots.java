@@ -1,5 +1,6 @@
 package quadmean.estimate;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -18,6 +19,14 @@ import quadmean.stats.StratumSample;
 record DrawnPlots(Stratum stratum, List<SampledPlot> plots, EstimateSettings settings) {
     DrawnPlots {
         plots = List.copyOf(plots);
+    }
+
+    /** The same plots in the order of their numbers, so that the order in which they came in does not show in resamples. */
+    DrawnPlots inOrder() {
+        return new DrawnPlots(
+                stratum,
+                plots.stream().sorted(Comparator.comparing(SampledPlot::id)).toList(),
+                settings);
     }
 
     EstimatorRules rules() {

@@ -3,12 +3,14 @@ package quadmean.estimate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.PlotFacts.Place;
 import quadmean.model.VarianceForm;
 import quadmean.stats.GridPosition;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
+import quadmean.stats.Reweighting;
 import quadmean.stats.SystematicVariance;
 import quadmean.stats.Working;
 
@@ -49,5 +51,19 @@ final class GridMean implements StratumEstimator {
             case SIMPLE_RANDOM -> SystematicVariance.AS_SIMPLE_RANDOM;
             default -> throw new IllegalArgumentException(named + " is no variance of a mean");
         };
+    }
+
+    @Override
+    public Optional<Resampling> resampling(DrawnPlots drawn) {
+        DrawnPlots own = drawn.inOrder();
+        int n = own.plots().size();
+        return Optional.of(Resampling.ofStratum(
+                own.plotsInStratum(),
+                n,
+                own.plots(),
+                Reweighting.same(n),
+                "plots",
+                "Plots of the grid are resampled as if they were random: the limits do not follow the variance by neighbours, which"
+                        + " stands in the standard errors."));
     }
 }

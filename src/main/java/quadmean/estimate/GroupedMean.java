@@ -2,11 +2,14 @@ package quadmean.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.VarianceForm;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.PostStratified;
+import quadmean.stats.Reweighting;
+import quadmean.stats.Reweighting.Target;
 import quadmean.stats.Working;
 
 /** Plots drawn at random and sorted afterwards into classes of known area. */
@@ -58,5 +61,23 @@ final class GroupedMean implements StratumEstimator {
 
     private static DrawnPlots ofGroup(DrawnPlots drawn, String group) {
         return drawn.only(p -> p.facts().group().equals(group));
+    }
+
+    /** Plots of all classes are resampled together, as they were drawn; how many fall into a class is left to chance. */
+    @Override
+    public Optional<Resampling> resampling(DrawnPlots drawn) {
+        DrawnPlots own = drawn.inOrder();
+        int n = own.plots().size();
+        List<String> groups = groups(own);
+        int[] group = own.plots().stream()
+                .mapToInt(p -> groups.indexOf(p.facts().group()))
+                .toArray();
+        double[] ones = own.values(p -> 1);
+        return Optional.of(Resampling.ofStratum(
+                own.plotsInStratum(),
+                n,
+                own.plots(),
+                Reweighting.same(n).scaled(group, groups.size(), ones, Target.known(weights(own))),
+                "plots"));
     }
 }

@@ -1,12 +1,15 @@
 package quadmean.estimate;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.VarianceForm;
 import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.RatioEstimate;
+import quadmean.stats.Reweighting;
+import quadmean.stats.Reweighting.Target;
 import quadmean.stats.Working;
 
 /** The ratio of the plots to their auxiliary times its known mean, with a ratio of its own in each stratum. */
@@ -41,5 +44,17 @@ final class RatioMean implements StratumEstimator {
 
     static double knownMean(DrawnPlots drawn) {
         return drawn.rules().auxiliaryMeans().getOrDefault(drawn.stratum().code(), Double.NaN);
+    }
+
+    @Override
+    public Optional<Resampling> resampling(DrawnPlots drawn) {
+        DrawnPlots own = drawn.inOrder();
+        int n = own.plots().size();
+        return Optional.of(Resampling.ofStratum(
+                own.plotsInStratum(),
+                n,
+                own.plots(),
+                Reweighting.same(n).scaled(own.auxiliary(), Target.known(knownMean(own))),
+                "plots"));
     }
 }

@@ -1,9 +1,12 @@
 package quadmean.estimate;
 
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.VarianceForm;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.RegressionEstimate;
+import quadmean.stats.Reweighting;
+import quadmean.stats.Reweighting.Target;
 import quadmean.stats.StraightLine;
 import quadmean.stats.Working;
 
@@ -38,5 +41,17 @@ final class RegressionMean implements StratumEstimator {
     /** Whether two plots differ in their auxiliary. */
     static boolean hasLine(DrawnPlots drawn) {
         return java.util.Arrays.stream(drawn.auxiliary()).distinct().count() > 1;
+    }
+
+    @Override
+    public Optional<Resampling> resampling(DrawnPlots drawn) {
+        DrawnPlots own = drawn.inOrder();
+        int n = own.plots().size();
+        return Optional.of(Resampling.ofStratum(
+                own.plotsInStratum(),
+                n,
+                own.plots(),
+                Reweighting.same(n).onLine(own.auxiliary(), Target.known(RatioMean.knownMean(own))),
+                "plots"));
     }
 }

@@ -1,7 +1,6 @@
 package quadmean.estimate;
 
 import java.util.List;
-import java.util.Optional;
 import quadmean.model.IntervalRule;
 import quadmean.model.Stratum;
 import quadmean.stats.Interval;
@@ -40,13 +39,10 @@ final class RowLimits {
         return switch (rule) {
             case STUDENT_T -> rows;
             case LOG_SCALE -> rows.stream().map(r -> onLogScale(r, settings)).toList();
-            case PERCENTILE, BCA -> {
-                Optional<ResampledUnits> units =
-                        Sample.of(strata, plots, settings).resampled();
-                yield units.isPresent()
-                        ? new BootstrapLimits(strata, units.get(), settings, seed).apply(rows, notes)
-                        : rows.stream().map(RowLimits::without).toList();
-            }
+            case PERCENTILE, BCA ->
+                Sample.of(strata, plots, settings) instanceof CensusSample
+                        ? rows
+                        : new BootstrapLimits(strata, plots, settings, seed).apply(rows, notes);
         };
     }
 
@@ -55,11 +51,6 @@ final class RowLimits {
         EstimateRow with = with(row, LogInterval.of(e, settings.confidence()));
         boolean isBelow = row.mean() < 0 && row.reason().isEmpty();
         return isBelow ? withReason(with, "a log scale needs an estimate above 0") : with;
-    }
-
-    private static EstimateRow without(EstimateRow row) {
-        EstimateRow bare = with(row, new Interval(Double.NaN, Double.NaN));
-        return row.reason().isEmpty() ? withReason(bare, NO_BOOTSTRAP) : bare;
     }
 
     /** The row with other limits; its sampling error is half their width in percent of the estimate. */

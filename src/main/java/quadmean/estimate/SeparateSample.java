@@ -2,9 +2,12 @@ package quadmean.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.Stratum;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.ResampledStratum;
+import quadmean.stats.Reweighting;
 import quadmean.stats.StratumSample;
 import quadmean.stats.WeightedSum;
 import quadmean.stats.Working;
@@ -94,5 +97,34 @@ final class SeparateSample implements Sample {
     @Override
     public String whyNoError() {
         return DesignNotes.whyNoError(settings.rules().estimation());
+    }
+
+    /** Each stratum by itself, with its own ratio, line or classes. */
+    @Override
+    public Optional<Resampling> resampling() {
+        List<Resampling> parts = strata.stream()
+                .filter(estimator::isEnough)
+                .flatMap(s -> estimator.resampling(s).stream())
+                .toList();
+        if (parts.size() < strata.size()) {
+            return Optional.empty();
+        }
+        List<ResampledStratum> design = new ArrayList<>();
+        for (int h = 0; h < parts.size(); h++) {
+            ResampledStratum one = parts.get(h).strata().get(0);
+            design.add(new ResampledStratum(
+                    strata.get(h).stratum().areaHa() / areaHa(), one.populationUnits(), one.units()));
+        }
+        return Optional.of(new Resampling(
+                design,
+                parts.stream().flatMap(p -> p.plots().stream()).toList(),
+                Reweighting.joined(parts.stream().map(Resampling::weights).toList(), design),
+                parts.get(0).unit(),
+                parts.stream().flatMap(p -> p.notes().stream()).distinct().toList()));
+    }
+
+    @Override
+    public String whyNoBootstrap() {
+        return DesignNotes.whyNoBootstrap(settings.rules().estimation());
     }
 }

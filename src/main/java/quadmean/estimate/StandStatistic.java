@@ -12,7 +12,7 @@ import quadmean.units.UnitSystem;
  * @param df degrees of freedom
  * @param value the estimate
  * @param se its standard error, by linearisation
- * @param lower lower confidence limit, by Student's t
+ * @param lower lower confidence limit, by the rule of the design if it is a formula, else by Student's t
  * @param upper upper confidence limit
  * @param samplingErrorPercent half width of the confidence interval, in percent of the estimate
  * @param rule how it is made, in words

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import quadmean.model.IntervalRule;
 import quadmean.stats.Interval;
 import quadmean.stats.MeanEstimate;
 import quadmean.units.Attribute;
@@ -179,7 +180,7 @@ final class StatisticMaker {
     }
 
     private void add(Statistic statistic, MeanEstimate e, String rule, String missing) {
-        Interval limits = e.interval(settings.confidence());
+        Interval limits = RowLimits.byFormula(e, settings);
         made.add(new StandStatistic(
                 stratum,
                 statistic,
@@ -189,9 +190,15 @@ final class StatisticMaker {
                 e.hasError() ? e.se() : Double.NaN,
                 limits.lower(),
                 limits.upper(),
-                e.samplingErrorPercent(settings.confidence()),
-                rule,
+                e.mean() == 0 ? Double.NaN : 50 * (limits.upper() - limits.lower()) / Math.abs(e.mean()),
+                rule + limitRule(),
                 reason(e, missing)));
+    }
+
+    /** Statistics are not resampled, and say so where rows are. */
+    private String limitRule() {
+        IntervalRule rule = settings.rules().interval();
+        return rule.isBootstrap() ? "; limits by Student's t, not by the bootstrap" : "";
     }
 
     private String reason(MeanEstimate e, String missing) {

@@ -1,5 +1,6 @@
 package quadmean.estimate;
 
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import quadmean.model.EstimatorRules;
 import quadmean.stats.MeanEstimate;
@@ -48,5 +49,10 @@ interface StratumEstimator {
      */
     default double[] spread(DrawnPlots drawn, ToDoubleFunction<SampledPlot> value) {
         return new double[0];
+    }
+
+    /** How a bootstrap resamples the stratum; empty where it has no way to. */
+    default Optional<Resampling> resampling(DrawnPlots drawn) {
+        return Optional.empty();
     }
 }

@@ -309,4 +309,10 @@ final class ThreePSample implements Sample {
                     .toArray();
         }
     }
+
+    @Override
+    public String whyNoBootstrap() {
+        return "no bootstrap limits: in 3P sampling each tree is measured with a chance of its own, and resamples of plots would not"
+                + " vary as that does; take interval = \"t\" or \"log\"";
+    }
 }

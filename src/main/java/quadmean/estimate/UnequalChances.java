@@ -1,13 +1,18 @@
 package quadmean.estimate;
 
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import quadmean.model.Estimator;
 import quadmean.model.PlotDesign;
 import quadmean.model.VarianceForm;
 import quadmean.stats.HansenHurwitz;
 import quadmean.stats.HorvitzThompson;
 import quadmean.stats.MeanEstimate;
+import quadmean.stats.Reweighting;
 import quadmean.stats.Working;
 
 /** Plots that tile the tract, drawn with chances of their own: totals of plots over their chances, spread over the area. */
@@ -67,5 +72,28 @@ final class UnequalChances implements StratumEstimator {
             return fixed.areaHa();
         }
         throw new IllegalArgumentException("unequal chances belong to plots of one fixed area");
+    }
+
+    /** Draws are the units. Plots of which none is drawn twice were not drawn independently, which resamples cannot follow. */
+    @Override
+    public Optional<Resampling> resampling(DrawnPlots drawn) {
+        if (drawn.rules().estimator() == Estimator.HORVITZ_THOMPSON) {
+            return Optional.empty();
+        }
+        List<SampledPlot> draws = drawn.inOrder().plots().stream()
+                .flatMap(p -> Collections.nCopies(p.facts().draws(), p).stream())
+                .toList();
+        double share = plotHa(drawn) / drawn.stratum().areaHa();
+        int n = draws.size();
+        return Optional.of(Resampling.ofStratum(
+                Double.POSITIVE_INFINITY,
+                n,
+                draws,
+                Reweighting.expanded(
+                        IntStream.range(0, n).toArray(),
+                        draws.stream()
+                                .mapToDouble(p -> share / p.facts().chance())
+                                .toArray()),
+                "draws"));
     }
 }

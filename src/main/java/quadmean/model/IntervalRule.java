@@ -24,4 +24,9 @@ public enum IntervalRule {
     public String label() {
         return label;
     }
+
+    /** Whether plots are resampled. */
+    public boolean isBootstrap() {
+        return this == PERCENTILE || this == BCA;
+    }
 }

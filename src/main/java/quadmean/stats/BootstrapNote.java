@@ -10,6 +10,9 @@ public enum BootstrapNote {
     NO_SPREAD("all resamples agree: no limits"),
     /** Some resamples gave no value, as a ratio to nothing; the limits rest on the others. */
     UNDEFINED("some resamples gave no value: the limits rest on the others"),
+    /** Without one of the units there is no value, as of a class with a single plot: BCa does not know how the error grows. */
+    NO_ACCELERATION(
+            "without one of the units there is no value, which BCa limits need; take interval = \"percentile\""),
     /** A limit lies beyond the resamples: take more of them, or none. */
     BEYOND("a limit lies beyond the resamples");
 

@@ -76,12 +76,17 @@ public final class BootstrapSample {
         Set<BootstrapNote> notes = EnumSet.noneOf(BootstrapNote.class);
         notes.addAll(designNotes);
         double[] own = sorted[output];
-        if (own.length < values[output].length) {
+        int undefined = values[output].length - own.length;
+        if (undefined > 0) {
             notes.add(BootstrapNote.UNDEFINED);
         }
         if (own.length == 0 || own[0] == own[own.length - 1]) {
             notes.add(BootstrapNote.NO_SPREAD);
-            return new BootstrapInterval(new Interval(Double.NaN, Double.NaN), notes);
+            return new BootstrapInterval(new Interval(Double.NaN, Double.NaN), notes, undefined);
+        }
+        if (corrected && !Double.isFinite(accelerations[output])) {
+            notes.add(BootstrapNote.NO_ACCELERATION);
+            return new BootstrapInterval(new Interval(Double.NaN, Double.NaN), notes, undefined);
         }
         ReplicateLimits replicates = new ReplicateLimits(own);
         double lower = tail;
@@ -94,7 +99,8 @@ public final class BootstrapSample {
         if (!replicates.holds(lower) || !replicates.holds(upper)) {
             notes.add(BootstrapNote.BEYOND);
         }
-        return new BootstrapInterval(new Interval(replicates.quantile(lower), replicates.quantile(upper)), notes);
+        return new BootstrapInterval(
+                new Interval(replicates.quantile(lower), replicates.quantile(upper)), notes, undefined);
     }
 
     /** The finite values in rising order; infinities go to the ends and NaN behind them. */

@@ -4,7 +4,8 @@ package quadmean.stats;
  * A statistic computed without each unit in turn, the others of its stratum taking its weight.
  *
  * @param estimates the statistic of the whole sample
- * @param accelerations Σl³/(6(Σl²)^1.5), l the influence of each unit on the estimate; 0 where none has any
+ * @param accelerations Σl³/(6(Σl²)^1.5), l the influence of each unit on the estimate; 0 where none has any, NaN where a unit is
+ *     needed for there to be a value
  */
 @SuppressWarnings("ArrayRecordComponent") // plain numbers; never compared as a record
 record Jackknife(double[] estimates, double[] accelerations) {

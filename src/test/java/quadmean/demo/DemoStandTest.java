@@ -9,10 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import quadmean.cruise.Cruise;
 import quadmean.cruise.CruiseResult;
 import quadmean.cruise.CruiseRun;
-import quadmean.design.DesignReader;
 import quadmean.model.HeightSource;
 import quadmean.support.ShippedCruises;
 

@@ -1,0 +1,45 @@
+package quadmean.estimate;
+
+import java.util.List;
+import quadmean.stats.ResampledStratum;
+import quadmean.stats.Reweighting;
+
+/**
+ * How a bootstrap resamples a sampling design: which units it draws, and how the weights of those make the weights of plots.
+ *
+ * @param strata strata with their weights and numbers of units, be they plots, clusters, draws or plots of the first phase
+ * @param plots plots that carry values, stratum by stratum, in an order that does not go by how they came in; a plot drawn twice
+ *     stands twice
+ * @param weights from the units' weights to those of the plots
+ * @param unit the name of the units
+ * @param notes what the resamples leave out, in sentences
+ */
+record Resampling(
+        List<ResampledStratum> strata, List<SampledPlot> plots, Reweighting weights, String unit, List<String> notes) {
+    Resampling {
+        strata = List.copyOf(strata);
+        plots = List.copyOf(plots);
+        notes = List.copyOf(notes);
+        if (weights.items() != plots.size()) {
+            throw new IllegalArgumentException(weights.items() + " weights, but " + plots.size() + " plots");
+        }
+    }
+
+    /** Plots drawn at random within strata. */
+    static Resampling of(ResampledUnits units) {
+        return new Resampling(
+                units.strata(), units.units(), Reweighting.same(units.units().size()), "plots", List.of());
+    }
+
+    /** One stratum that stands alone; {@link SeparateSample} joins them. */
+    static Resampling ofStratum(
+            double populationUnits,
+            int units,
+            List<SampledPlot> plots,
+            Reweighting weights,
+            String unit,
+            String... notes) {
+        return new Resampling(
+                List.of(new ResampledStratum(1, populationUnits, units)), plots, weights, unit, List.of(notes));
+    }
+}
