@@ -48,7 +48,7 @@ final class EstimateCommand extends DesignCommand {
         CruiseRun run = Cruise.run(design, ProgressLine.of(err(), "Fitting curves to resampled plots"));
         CruiseResult result = run.result();
         if (explain != null) {
-            return explain(run, explain);
+            return explain(design, run, explain);
         }
         if (result == null) {
             return refuse(run.tally().problems(), inputs(design));
@@ -66,13 +66,11 @@ final class EstimateCommand extends DesignCommand {
     }
 
     /** Prints how one number comes about. */
-    private ExitCode explain(CruiseRun run, String number) {
+    private ExitCode explain(Design design, CruiseRun run, String number) {
         CruiseResult result = run.result();
         Worksheet sheet = run.worksheet();
         if (result == null || sheet == null) {
-            ProblemPrinter.print(err(), run.tally().problems());
-            err().println("Refused. Nothing was estimated, so there is nothing to explain.");
-            return ExitCode.REFUSED;
+            return refuse(run.tally().problems(), inputs(design));
         }
         try {
             ExplainRequest request = ExplainRequest.parse(number, result, sheet);

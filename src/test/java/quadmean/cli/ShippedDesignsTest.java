@@ -31,7 +31,8 @@ class ShippedDesignsTest {
             "plots-needed.csv",
             "remeasure.html",
             "remeasure.csv",
-            "problems.csv");
+            "problems.csv",
+            "tables.xlsx");
 
     /** What runs left behind: by command and design, so that none is worked through twice but to compare. */
     private static final Map<String, First> FIRST = new ConcurrentHashMap<>();

@@ -208,7 +208,8 @@ class ExplainTextTest {
                 "ratio | log | on the log scale | t × SE / estimate",
                 "simple-random | percentile | by the bootstrap, percentiles of | they come from resamples",
                 "simple-random | bca | corrected for bias and skewness | they come from resamples",
-                "cluster | bca | corrected for bias and skewness | none: the bootstrap knows no such sampling design"
+                "cluster | bca | corrected for bias and skewness | they come from resamples",
+                "unequal-probability | bca | corrected for bias and skewness | they come from resamples"
             })
     void limitsByOtherRules(String name, String interval, String words, String more, @TempDir Path folder)
             throws IOException {
