@@ -25,6 +25,23 @@ final class WoodChecks {
             checkTops(root, logs, units);
         });
         checkUnits(root, wood, species);
+        checkIdleTaper(root, wood);
+    }
+
+    /** A stem profile that nothing uses is a table forgotten, most likely [logs]. */
+    private static void checkIdleTaper(Section root, WoodSettings wood) {
+        boolean gives = root.tables("volume").values().stream()
+                .anyMatch(s -> s.text("form").orElse("").equals("taper"));
+        boolean asks =
+                !root.tableList("product").isEmpty() || !root.tableList("price").isEmpty(); // and says so by itself
+        if (wood.logs().isEmpty() && !root.table("taper").keys().isEmpty() && !gives && !asks) {
+            root.problem(
+                    Rule.DESIGN_VALUE,
+                    "taper",
+                    "",
+                    "nothing uses this stem profile: add [logs] to cut stems by it, or form = \"taper\" to a"
+                            + " [volume.CODE], or take it out");
+        }
     }
 
     /** Board feet come from logs or from equations of whole trees, never from both. */

@@ -149,4 +149,14 @@ class WoodChecksTest {
         String text = LOGS.replace("%s", "") + PRICE.replace("%s", "per = \"ton\"");
         only(problems(text, UnitSystem.METRIC, Map.of(), List.of(), Map.of()), "price.per", "for \"*\"");
     }
+
+    @Test
+    void aStemProfileThatNothingUsesIsSaid() {
+        String taper = LOGS.substring(0, LOGS.indexOf("[logs]"));
+        List<String> idle = problems(taper, UnitSystem.US, Map.of(), List.of(), SPECIES);
+        assertEquals(1, idle.size(), idle.toString());
+        assertTrue(idle.get(0).contains("taper") && idle.get(0).contains("add [logs]"), idle.toString());
+        String volume = taper + "[volume.DF]\nform = \"taper\"\n";
+        assertEquals(List.of(), problems(volume, UnitSystem.US, Map.of(), List.of(), SPECIES));
+    }
 }
