@@ -67,7 +67,7 @@ final class RowMaker {
     }
 
     /** √(G/(k·N)), its error from that of the ratio G/N: the relative error of a square root is half as large. */
-    private MeanEstimate quadraticMeanDiameter(String species) {
+    MeanEstimate quadraticMeanDiameter(String species) {
         MeanEstimate ratio = sample.ratio(value(Attribute.BASAL_AREA, species), value(Attribute.TREES, species));
         double qmd = BasalArea.quadraticMeanDiameter(ratio.mean(), 1);
         double half = qmd / (2 * ratio.mean());

@@ -67,8 +67,8 @@ final class StatisticMaker {
 
     private void diameters() {
         add(Statistic.BASAL_AREA, sample.mean(basalArea), "");
-        PowerProduct qmd = PowerProduct.of(Math.sqrt(1 / BasalArea.M2_PER_CM2)).times(basalArea, 0.5);
-        add(Statistic.QUADRATIC_MEAN_DIAMETER, careful(qmd.times(trees, -0.5).estimate(sample)), "");
+        MeanEstimate qmd = new RowMaker(sample, settings, stratum).quadraticMeanDiameter(EstimateRow.ALL);
+        add(Statistic.QUADRATIC_MEAN_DIAMETER, qmd, "");
         add(Statistic.MEAN_DIAMETER, ratio(of(Attribute.TREES, Stem::dbhCm), trees), "");
     }
 

@@ -46,8 +46,8 @@ final class ThreePSample implements Sample {
                 .count();
         return List.of(String.format(
                 Locale.ROOT,
-                "3P sampling%s: %d trees measured, %d of them sure to be (prediction at or above the limit of %s). The tables show the"
-                        + " %s estimate. The number of trees is estimated like everything else."
+                "3P sampling%s: %d trees measured, %d of them sure to be (prediction at or above the limit of %s). The tables show"
+                        + " the %s. The number of trees is estimated like everything else."
                         + " An error budget is not worked out for 3P sampling.",
                 design instanceof PlotDesign.Complete ? " of a complete tally" : " at points",
                 measured,
@@ -56,9 +56,9 @@ final class ThreePSample implements Sample {
                         ? String.format(Locale.ROOT, "%.0f", threeP.limit())
                         : String.valueOf(threeP.limit()),
                 threeP.estimator() == Measuring.Estimator.ADJUSTED
-                        ? "adjusted (the sum of predictions times the mean ratio of value to prediction; a small bias and a small"
+                        ? "adjusted estimate (the sum of predictions times the mean ratio of value to prediction; a small bias and a small"
                                 + " variance)"
-                        : "unadjusted (the sum of value over probability; no bias and a large variance)"));
+                        : "unadjusted estimate (the sum of value over probability; no bias and a large variance)"));
     }
 
     @Override
