@@ -35,7 +35,7 @@ class LongleafSamplesTest {
     private static final FinitePopulation IGNORE = FinitePopulation.IGNORE;
     private static final JsonNode PHASES = EXPECTED.get("double_sampling_regression");
 
-    private static EstimatorRules rules(Estimator estimator) {
+    static EstimatorRules rules(Estimator estimator) {
         Map<String, Double> quarters = new java.util.LinkedHashMap<>();
         List.of("SW", "SE", "NW", "NE").forEach(q -> quarters.put(q, 1.0));
         EstimatorRules rules = EstimatorRules.of(estimator);
@@ -131,7 +131,7 @@ class LongleafSamplesTest {
     }
 
     /** The plots drawn, or all plots of the clusters drawn. */
-    private static double[] idsOf(JsonNode e) {
+    static double[] idsOf(JsonNode e) {
         if (e.has("ids")) {
             return numbers(e.get("ids"));
         }
@@ -161,7 +161,7 @@ class LongleafSamplesTest {
     }
 
     /** Each plot once, with its chance and the number of draws that hit it. */
-    private static List<SampledPlot> drawn(JsonNode e) {
+    static List<SampledPlot> drawn(JsonNode e) {
         double[] ids = numbers(e.get("ids"));
         double[] chance = numbers(e.get("chance"));
         List<SampledPlot> plots = new ArrayList<>();
@@ -228,7 +228,7 @@ class LongleafSamplesTest {
                 diameter * number(UNEQUAL.get(entry).get("se")) / (2 * ratio), row.se(), "standard error");
     }
 
-    private static EstimateSettings any(Estimator estimator) {
+    static EstimateSettings any(Estimator estimator) {
         double[] first = numbers(PHASES.get("phase1"));
         return Quadrats.settings(rules(estimator), estimator.needsChance() ? IGNORE : CORRECT)
                 .withListed(Quadrats.listed(first).stream()
@@ -237,7 +237,7 @@ class LongleafSamplesTest {
                         .toList());
     }
 
-    private static List<SampledPlot> anyPlots(Estimator estimator) {
+    static List<SampledPlot> anyPlots(Estimator estimator) {
         double[] ids = estimator.isDouble()
                 ? numbers(PHASES.get("phase2"))
                 : numbers(EXPECTED.get(estimator.isClustered() ? "two_stage" : "post_stratified")

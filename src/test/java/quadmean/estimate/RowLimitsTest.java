@@ -167,18 +167,22 @@ class RowLimitsTest {
         assertTrue(Double.isNaN(one.lower()), one.toString());
     }
 
-    /** A grid with variances by neighbours cannot be drawn plot by plot: no limits, and a reason with the way out. */
+    /** A grid is drawn from as if its plots were random, whatever its variance, and the notes say so. */
     @Test
-    void aDesignThatTheBootstrapDoesNotKnowHasNoLimits() {
-        EstimateSettings grid = settings(IntervalRule.PERCENTILE)
-                .with(EstimatorRules.STANDARD.with(VarianceForm.SUCCESSIVE_DIFFERENCES));
+    void aGridIsResampledAsIfRandom() {
         List<SampledPlot> plots =
                 Quadrats.plots(IntStream.rangeClosed(1, 64).asDoubleStream().toArray());
-        EstimateRow row = StandEstimator.estimate(Quadrats.WHOLE, plots, grid, SEED)
+        EstimateSettings random = settings(IntervalRule.PERCENTILE);
+        EstimateSettings grid = random.with(EstimatorRules.STANDARD.with(VarianceForm.SUCCESSIVE_DIFFERENCES));
+        StandEstimate e = StandEstimator.estimate(Quadrats.WHOLE, plots, grid, SEED);
+        EstimateRow row = e.row(EstimateRow.ALL, EstimateRow.ALL, Attribute.BASAL_AREA, Basis.PER_AREA)
+                .orElseThrow();
+        EstimateRow plain = StandEstimator.estimate(Quadrats.WHOLE, plots, random, SEED)
                 .row(EstimateRow.ALL, EstimateRow.ALL, Attribute.BASAL_AREA, Basis.PER_AREA)
                 .orElseThrow();
-        assertTrue(row.se() > 0);
-        assertTrue(Double.isNaN(row.lower()) && Double.isNaN(row.samplingErrorPercent()), row.toString());
-        assertTrue(row.reason().contains("take interval = \"t\" or \"log\""), row.reason());
+        Tolerance.ROUNDING.check(plain.lower(), row.lower(), "lower");
+        Tolerance.ROUNDING.check(plain.upper(), row.upper(), "upper");
+        String notes = String.join(" ", e.notes());
+        assertTrue(notes.contains("as if") && notes.contains("random"), notes);
     }
 }
