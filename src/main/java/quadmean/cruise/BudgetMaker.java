@@ -22,6 +22,7 @@ import quadmean.height.HeightedTree;
 import quadmean.model.BudgetRule;
 import quadmean.model.ErrorRules;
 import quadmean.model.Estimator;
+import quadmean.model.FinitePopulation;
 import quadmean.model.Measuring;
 import quadmean.model.Tally;
 import quadmean.stats.BootstrapSample;
@@ -99,6 +100,14 @@ record BudgetMaker(
         return estimator().isClustered() ? "clusters" : "plots";
     }
 
+    /** Where twice as many units do not take off just half. */
+    private String halved() {
+        String phases = estimator().isDouble() ? " Twice as many means listed and visited alike." : "";
+        return design.finitePopulation() == FinitePopulation.CORRECT
+                ? phases + " Twice as many take off half of it and more, as they cover more of the tract."
+                : phases;
+    }
+
     private Optional<ErrorBudget> budget(Attribute attribute, Function<HeightedTree, Stem> stems) {
         StandMean mean = StandMean.of(design.stratumList(), plots, settings, attribute);
         MeanEstimate estimate = mean.estimate();
@@ -111,8 +120,8 @@ record BudgetMaker(
                 Source.PLOTS,
                 Kind.SAMPLING,
                 estimate.variance(),
-                "The variation between " + estimate.n() + " " + units()
-                        + ", as in the standard error of the estimate."));
+                "The variation between " + estimate.n() + " " + units() + ", as in the standard error of the estimate."
+                        + halved()));
         Measurement measurement = new Measurement(rules(), effects);
         Modelling modelling = new Modelling(effects, mean.areaHa());
         boolean needsHeights = effects.stream().anyMatch(e -> e.perMetre() != 0);

@@ -25,6 +25,9 @@ record TreeEffect(
     private static final double HEIGHT_STEP = 0.05;
     private static final double DBH_STEP = 0.025;
 
+    /** Smaller differences, relative to the value, are rounding: basal area by a gauge does not move with the dbh. */
+    private static final double ROUNDING = 1e-12;
+
     static TreeEffect of(
             StandMean mean,
             SampledPlot plot,
@@ -62,7 +65,11 @@ record TreeEffect(
         if (Double.isNaN(above)) {
             return (middle - below) / step;
         }
-        return Double.isNaN(below) ? (above - middle) / step : (above - below) / (2 * step);
+        if (Double.isNaN(below)) {
+            return (above - middle) / step;
+        }
+        double difference = above - below;
+        return Math.abs(difference) <= ROUNDING * Math.abs(middle) ? 0 : difference / (2 * step);
     }
 
     private static double moved(Tree tree, double dbhCm, CurveTable curves) {

@@ -7,7 +7,10 @@ import quadmean.cruise.CruiseResult;
 import quadmean.cruise.ErrorBudget;
 import quadmean.cruise.ErrorPart;
 import quadmean.cruise.ErrorPart.Kind;
+import quadmean.design.Design;
 import quadmean.model.BudgetRule;
+import quadmean.model.Measuring;
+import quadmean.model.PlotDesign;
 import quadmean.report.HtmlTable.Cell;
 
 /** The whole error of the stand's estimates as far as it is known, part by part. */
@@ -32,8 +35,15 @@ final class BudgetSection {
     }
 
     private static String why(CruiseResult result) {
-        return result.design().estimation().errors().budget() == BudgetRule.NONE
-                ? "the design asks for none"
+        Design design = result.design();
+        if (design.estimation().errors().budget() == BudgetRule.NONE) {
+            return "the design asks for none";
+        }
+        if (design.plot().measuring() instanceof Measuring.ThreeP) {
+            return "3P sampling weighs each measured tree in its own way, which the parts of a budget do not follow";
+        }
+        return design.plot() instanceof PlotDesign.Complete
+                ? "every tree was tallied, so that there is no sampling error to set the other parts against"
                 : "there is no standard error to begin from";
     }
 
