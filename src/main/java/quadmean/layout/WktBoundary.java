@@ -46,7 +46,11 @@ final class WktBoundary {
             return Optional.empty();
         }
         List<RawPolygon> polygons = new ArrayList<>();
-        geometry(line.substring(cut + 1), bare).ifPresent(g -> collect(g, bare, polygons));
+        Optional<Geometry> geometry = geometry(line.substring(cut + 1), bare);
+        if (geometry.isEmpty()) {
+            return Optional.of(bare); // its stratum is not missing, only its shape
+        }
+        collect(geometry.get(), bare, polygons);
         return polygons.isEmpty() ? Optional.empty() : Optional.of(new RawFeature("", number, code, polygons));
     }
 
