@@ -68,6 +68,14 @@ final class WktBoundary {
                     start(text),
                     "this line is no well-known text, such as POLYGON ((0 0," + " 0 9, 9 9, 0 0)): " + e.getMessage());
         } catch (IllegalArgumentException e) {
+            if (text.matches("(?is).*\\b(nan|inf|infinity)\\b.*")) { // such a ring never returns to its start
+                log.add(
+                        Rule.BOUNDARY_POSITION,
+                        at,
+                        start(text),
+                        "a position is two finite numbers, and one here is not");
+                return Optional.empty();
+            }
             log.add(
                     Rule.BOUNDARY_SHAPE,
                     at,

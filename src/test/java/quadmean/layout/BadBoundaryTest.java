@@ -171,6 +171,7 @@ class BadBoundaryTest {
         assertEquals(List.of(), reading.problems());
     }
 
+    /** The last line names an unknown stratum and has no shape. */
     @Test
     void allThatIsWrongIsSaidAtOnce() {
         TractReading reading = TractCase.strata(folder)
@@ -179,7 +180,7 @@ class BadBoundaryTest {
                         "A;POLYGON ((0 0, 400 250, 400 0, 0 250, 0 0))\nB;POLYGON ((0 NaN, 1 0, 1 1, 0 NaN))\nC;POINT (1 1)\nD;nonsense",
                         TractCase.LOCAL);
         assertEquals(
-                List.of(1L, 2L, 3L, 4L),
+                List.of(1L, 2L, 3L, 4L, 4L),
                 reading.problems().stream().map(Problem::row).sorted().toList());
     }
 
