@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import quadmean.model.DegreesRule;
 import quadmean.model.EstimateRules;
 import quadmean.model.FinitePopulation;
@@ -50,6 +51,7 @@ import quadmean.units.UnitSystem;
  * @param plotRules how crews decide whether a tree is on the plot
  * @param wood what is worked out of trees besides their cubic volume
  * @param estimation how to estimate
+ * @param tract where the boundary of the tract is, if the design says
  */
 public record Design(
         Path file,
@@ -79,7 +81,8 @@ public record Design(
         PlotExceptions exceptions,
         PlotRules plotRules,
         WoodSettings wood,
-        EstimateRules estimation) {
+        EstimateRules estimation,
+        Optional<TractSettings> tract) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);

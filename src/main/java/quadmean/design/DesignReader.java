@@ -131,7 +131,8 @@ public final class DesignReader {
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),
                 wood,
-                EstimateParser.parse(root, strata, units));
+                EstimateParser.parse(root, strata, units),
+                TractParser.parse(root, file));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, design);

@@ -150,7 +150,8 @@ public final class SampleCruise {
                 d.exceptions(),
                 d.plotRules(),
                 d.wood(),
-                d.estimation());
+                d.estimation(),
+                d.tract());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -228,7 +229,8 @@ public final class SampleCruise {
                 PlotExceptions.NONE,
                 PlotRules.STANDARD,
                 WoodSettings.NONE,
-                EstimateRules.STANDARD);
+                EstimateRules.STANDARD,
+                Optional.empty());
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {
