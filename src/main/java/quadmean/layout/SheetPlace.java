@@ -1,0 +1,11 @@
+package quadmean.layout;
+
+/**
+ * A place on the ground, in both ways that the sheets use.
+ *
+ * @param longitude degrees, WGS 84, east positive
+ * @param latitude degrees, WGS 84, north positive
+ * @param eastM metres on the plane of the map, toward east
+ * @param northM metres toward north
+ */
+public record SheetPlace(double longitude, double latitude, double eastM, double northM) {}
