@@ -69,6 +69,16 @@ public record ClinometerTable(AngleScale scale, From from, List<Double> distance
         return new ClinometerTable(scale, from, distancesM, rows);
     }
 
+    /** Two heights from the longest distance of the table: with the base below the eye, and above it. */
+    List<SightingExample> examples() {
+        double distance = distancesM.get(distancesM.size() - 1);
+        int step = step(scale);
+        double base = scale == AngleScale.DEGREES ? 4 * step : step;
+        double top = 12 * base;
+        return List.of(
+                SightingExample.of(scale, top, -base, distance), SightingExample.of(scale, top + base, base, distance));
+    }
+
     private static @Nullable AngleScale ofTally(Design design) {
         for (TallyFile tally : design.tallies()) {
             ColumnSpec top = tally.columns().get(ColumnRole.TOP);

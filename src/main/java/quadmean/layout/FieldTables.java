@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
+import quadmean.measure.CommonPractice;
 import quadmean.measure.FixedPlot;
 import quadmean.measure.Slope;
 import quadmean.model.Measuring;
@@ -12,6 +13,7 @@ import quadmean.model.PlotDesign;
 import quadmean.units.AngleScale;
 import quadmean.units.DistanceTo;
 import quadmean.units.PlotOnSlope;
+import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
 /**
@@ -19,28 +21,40 @@ import quadmean.units.UnitSystem;
  * metric and the rows stand at round values of the design's units.
  *
  * @param units unit system that the rows are round in
+ * @param tapeM a round horizontal length (m), as the example of a slope table: 100 ft or 20 m
  * @param slopes slopes and what a horizontal length becomes along them
  * @param circles sizes of fixed or nested plots; none for other kinds
  * @param strip the strip, if the plots are strips; else null
  * @param limits limiting distances: of each factor, to each part of the stem that the design leaves open
  * @param clinometer heights above the eye
+ * @param examples heights worked out from readings of that scale: base below the eye, base above it
+ * @param standing where to stand for trees of some heights
+ * @param agreement share of a height by which two readings of it may differ (source: {@link CommonPractice#AGREEMENT})
  * @param heights which trees get a height
  */
 public record FieldTables(
         UnitSystem units,
+        double tapeM,
         List<SlopeLine> slopes,
         List<Circle> circles,
         @Nullable StripLine strip,
         List<LimitTable> limits,
         ClinometerTable clinometer,
+        List<SightingExample> examples,
+        List<StandingPlace> standing,
+        double agreement,
         HeightSubsample heights) {
     private static final int STEEPEST_PERCENT = 100;
     private static final int SLOPE_STEP = 5;
+    private static final double US_TAPE = 100;
+    private static final double METRIC_TAPE = 20;
 
     public FieldTables {
         slopes = List.copyOf(slopes);
         circles = List.copyOf(circles);
         limits = List.copyOf(limits);
+        examples = List.copyOf(examples);
+        standing = List.copyOf(standing);
     }
 
     /**
@@ -49,11 +63,12 @@ public record FieldTables(
      * @param percent rise over run (percent)
      * @param degrees its angle (degrees)
      * @param secant length along it over horizontal length
+     * @param tapeM length along it (m) of the horizontal example of the table
      */
-    public record SlopeLine(double percent, double degrees, double secant) {
-        static SlopeLine ofPercent(double percent) {
+    public record SlopeLine(double percent, double degrees, double secant, double tapeM) {
+        static SlopeLine ofPercent(double percent, double tapeM) {
             Slope slope = Slope.of(AngleScale.PERCENT, percent);
-            return new SlopeLine(percent, slope.on(AngleScale.DEGREES), slope.secant());
+            return new SlopeLine(percent, slope.on(AngleScale.DEGREES), slope.secant(), slope.along(tapeM));
         }
 
         Slope slope() {
@@ -102,16 +117,23 @@ public record FieldTables(
 
     /** The tables of a design. */
     public static FieldTables of(Design design) {
+        double tape =
+                design.units().length().convert(design.units() == UnitSystem.US ? US_TAPE : METRIC_TAPE, Unit.METRE);
         List<SlopeLine> slopes = IntStream.rangeClosed(0, STEEPEST_PERCENT / SLOPE_STEP)
-                .mapToObj(i -> SlopeLine.ofPercent(i * SLOPE_STEP))
+                .mapToObj(i -> SlopeLine.ofPercent(i * SLOPE_STEP, tape))
                 .toList();
+        ClinometerTable clinometer = ClinometerTable.of(design);
         return new FieldTables(
                 design.units(),
+                tape,
                 slopes,
                 circles(design, slopes),
                 design.plot() instanceof PlotDesign.Strip s ? strip(s, slopes) : null,
                 limits(design),
-                ClinometerTable.of(design),
+                clinometer,
+                clinometer.examples(),
+                StandingPlace.of(design, clinometer.scale()),
+                CommonPractice.AGREEMENT,
                 HeightSubsample.of(design));
     }
 
