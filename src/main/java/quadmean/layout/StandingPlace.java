@@ -21,8 +21,8 @@ import quadmean.units.UnitSystem;
  * @param heightSdM standard deviation of the height at the best distance (m)
  */
 public record StandingPlace(double heightM, double bestM, double nearestM, double farthestM, double heightSdM) {
-    private static final List<Double> FEET = List.of(40.0, 60.0, 80.0, 100.0, 130.0, 160.0);
-    private static final List<Double> METRES = List.of(12.0, 18.0, 25.0, 32.0, 40.0, 50.0);
+    private static final List<Double> FEET = List.of(40.0, 60.0, 80.0, 110.0, 150.0);
+    private static final List<Double> METRES = List.of(12.0, 18.0, 25.0, 35.0, 45.0);
 
     /** The places for some heights of trees; none where the errors of the design have no best distance. */
     static List<StandingPlace> of(Design design, AngleScale scale) {

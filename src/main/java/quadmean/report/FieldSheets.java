@@ -10,6 +10,7 @@ import quadmean.design.Design;
 import quadmean.design.Paper;
 import quadmean.layout.FieldTables;
 import quadmean.layout.SheetSet;
+import quadmean.model.PlotDesign;
 
 /**
  * What a crew takes to the woods, as one page made for printing: cover with cautions, map, list of plots, tally forms, tables
@@ -47,7 +48,9 @@ public final class FieldSheets {
         }
         html.raw(TallyForms.markup(design, tables));
         html.raw(SheetTables.markup(tables)).raw(SheetHeights.markup(design, tables));
-        html.raw(SheetEdges.markup(design, set));
+        if (!(design.plot() instanceof PlotDesign.Complete)) {
+            html.raw(SheetEdges.markup(design, set));
+        }
         return html.raw("</main>\n</body>\n</html>\n").toString();
     }
 

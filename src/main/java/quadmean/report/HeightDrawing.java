@@ -14,38 +14,38 @@ final class HeightDrawing {
     /** The eye above the base: the tree stands on level ground or lower. */
     static String baseBelow(String words, String height) {
         String drawing = ground("M0 226 L360 226 L360 250 L0 250 Z")
-                + tree(282, 226, 26)
+                + tree(262, 226, 26)
                 + person(46, 226)
-                + "<path d=\"M50 184 L282 26\"" + SIGHT
-                + "<path d=\"M50 184 L282 226\"" + SIGHT
-                + "<path d=\"M50 184 L330 184\"" + LEVEL
-                + "<path d=\"M98 184 A48 48 0 0 0 89.7 157\"" + SIGHT
+                + "<path d=\"M50 184 L262 26\"" + SIGHT
+                + "<path d=\"M50 184 L262 226\"" + SIGHT
+                + "<path d=\"M50 184 L300 184\"" + LEVEL
+                + "<path d=\"M98 184 A48 48 0 0 0 87.5 155\"" + SIGHT
                 + "<path d=\"M130 184 A80 80 0 0 1 128.7 198.3\"" + SIGHT
                 + text(100, 172, "start", "top, +")
                 + text(134, 197, "start", "base, −")
-                + text(200, 179, "start", "eye level")
-                + size("M50 240 L282 240 M50 235 L50 245 M282 235 L282 245")
-                + label(166, 244, "level distance")
-                + size("M340 26 L340 226 M335 26 L345 26 M335 226 L345 226")
-                + label(334, 112, height);
+                + text(168, 179, "start", "eye level")
+                + size("M50 240 L262 240 M50 235 L50 245 M262 235 L262 245")
+                + label(156, 244, "level distance")
+                + size("M306 26 L306 226 M301 26 L311 26 M301 226 L311 226")
+                + label(312, 120, height);
         return figure(drawing, words);
     }
 
     /** The eye below the base: the tree stands uphill, and both readings are upward. */
     static String baseAbove(String words, String height) {
         String drawing = ground("M0 226 L60 226 L262 136 L360 112 L360 250 L0 250 Z")
-                + tree(282, 131, 18)
+                + tree(262, 136, 18)
                 + person(36, 226)
                 + "<path d=\"M40 184 L282 18\"" + SIGHT
-                + "<path d=\"M40 184 L282 131\"" + SIGHT
-                + "<path d=\"M40 184 L340 184\"" + LEVEL
+                + "<path d=\"M40 184 L262 136\"" + SIGHT
+                + "<path d=\"M40 184 L300 184\"" + LEVEL
                 + text(112, 122, "end", "top, +")
-                + text(168, 170, "start", "base, +")
+                + text(150, 174, "start", "base, +")
                 + text(300, 199, "end", "eye level")
-                + size("M40 240 L282 240 M40 235 L40 245 M282 235 L282 245")
-                + label(160, 244, "level distance")
-                + size("M340 18 L340 131 M335 18 L345 18 M335 131 L345 131")
-                + label(334, 70, height);
+                + size("M40 240 L262 240 M40 235 L40 245 M262 235 L262 245")
+                + label(150, 244, "level distance")
+                + size("M306 18 L306 136 M301 18 L311 18 M301 136 L311 136")
+                + label(312, 80, height);
         return figure(drawing, words);
     }
 
@@ -90,7 +90,7 @@ final class HeightDrawing {
 
     /** A size with white about it, so that it can stand on its line. */
     private static String label(int x, int y, String words) {
-        String anchor = x > 300 ? "end" : "middle";
+        String anchor = x > 300 ? "start" : "middle";
         return "<text x=\"" + x + "\" y=\"" + y + "\" text-anchor=\"" + anchor
                 + "\" font-weight=\"600\" stroke=\"#fff\" stroke-width=\"5\" paint-order=\"stroke\">"
                 + Html.escape(words)

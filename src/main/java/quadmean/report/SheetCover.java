@@ -13,6 +13,13 @@ import quadmean.model.PlotDesign;
 
 /** The first sheet: which job this is, and what can hurt people in it. */
 final class SheetCover {
+    private static final List<String> LINES = List.of(
+            "Check-in with",
+            "At what times",
+            "Telephone or channel",
+            "If a time is missed",
+            "Nearest road and gate",
+            "Nearest help");
     private static final int HASH_DIGITS = 12;
 
     private SheetCover() {}
@@ -30,11 +37,9 @@ final class SheetCover {
         html.raw("</dl>\n");
         set.remarks().forEach(r -> html.element("p", r));
         html.raw(Cautions.forCrew());
-        html.element(
-                "p",
-                "small",
-                "Check-in with: ______________________  by: ____________   Nearest road and help:"
-                        + " ______________________________");
+        html.raw("<div class=\"lines\">");
+        LINES.forEach(line -> html.element("span", line + ":"));
+        html.raw("</div>\n");
         return html.raw("</section>\n").toString();
     }
 
@@ -45,7 +50,7 @@ final class SheetCover {
         fact(html, "Plots", plots(set));
         fact(html, "Kind of plot", kind(design, tables));
         fact(html, "Trees tallied", smallest(design));
-        fact(html, "Chosen by", Wording.capital(design.selection().id().replace('_', ' ')));
+        fact(html, "Selection", Wording.capital(design.selection().id().replace('_', ' ')));
         fact(html, "Days", days(set));
         OptionalDouble declination = design.notes().declinationDegrees();
         fact(html, "Declination", declination(declination));

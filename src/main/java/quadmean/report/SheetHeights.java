@@ -46,10 +46,10 @@ final class SheetHeights {
                 "Sight the tip itself: on a broad crown the near edge hides it and reads high. Of a broken top take the break, and"
                         + " mark the tree as broken.",
                 "Sight the base where dbh is measured from: the ground on the uphill side. Below the eye the reading carries a"
-                        + " minus; above the eye it has none. Forgetting it is the dearest slip on this page.",
-                "Both eyes open, elbow held in; read to half a unit on "
+                        + " minus; above the eye it has none. Forgetting it is the costliest slip on this page.",
+                "Both eyes open, elbow held in; read to half a unit ("
                         + SheetTables.scale(tables.clinometer().scale())
-                        + ", and make sure that the eye is on that scale and not on the one beside it.",
+                        + "), and make sure that the eye is on that scale and not on the one beside it.",
                 "Read both marks again. Two heights of a tree should agree within " + agreement
                         + " % (Brack and Wood, Forest Mensuration notes, Australian National University); else go to another"
                         + " place and start over.",

@@ -6,6 +6,8 @@ import java.util.List;
 /** A table for paper: its header is repeated on each page. A column whose head starts with {@code *} holds words. */
 final class SheetTable {
     private static final String WORDS = "*";
+    private static final int FEW_ROWS = 21;
+    private static final int MANY_ROWS = 38;
 
     private final String caption;
     private final List<String> head;
@@ -42,7 +44,10 @@ final class SheetTable {
     }
 
     private String part(List<List<String>> some, String words) {
-        Html html = new Html().raw("<table>\n").element("caption", words).raw("<thead><tr>");
+        Html html = new Html()
+                .raw("<table class=\"" + room(some.size()) + "\">\n")
+                .element("caption", words)
+                .raw("<thead><tr>");
         for (String h : head) {
             html.raw("<th scope=\"col\"" + kind(h) + ">").text(bare(h)).raw("</th>");
         }
@@ -58,6 +63,11 @@ final class SheetTable {
             html.raw("</tr>\n");
         }
         return html.raw("</tbody></table>\n").toString();
+    }
+
+    /** Few rows are printed larger, for wet paper and tired eyes; many so that they stay on one page. */
+    private static String room(int rows) {
+        return rows <= FEW_ROWS ? "roomy" : rows > MANY_ROWS ? "dense" : "usual";
     }
 
     private static String kind(String head) {

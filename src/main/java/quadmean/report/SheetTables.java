@@ -41,6 +41,13 @@ final class SheetTables {
                         + " tree between two lines, or between two slopes, work with its own dbh: horizontal limit ("
                         + lengths.unit() + ") = " + lengths.radiusFactor(table.plotRadiusFactor()) + " × dbh ("
                         + lengths.dbhUnit() + "), then the slope table.");
+        if (tables.limits().stream().anyMatch(t -> t.to() != table.to())) {
+            html.element(
+                    "p",
+                    "The design does not say to which part of the stem the crew tapes. Choose this table or the other one,"
+                            + " use it for the whole cruise, and write it into the design: [plot] limiting_distance = \""
+                            + table.to().id() + "\".");
+        }
         List<String> head = new ArrayList<>(List.of("dbh (" + lengths.dbhUnit() + ")"));
         table.percents().forEach(p -> head.add(p == 0 ? "level" : Wording.plain(p) + " %"));
         SheetTable lines = SheetTable.of("Limit (" + lengths.unit() + ") by slope along the line to the tree", head);

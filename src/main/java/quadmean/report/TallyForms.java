@@ -21,9 +21,12 @@ final class TallyForms {
     private static final double UPRIGHT_ROW_MM = 7.4;
     private static final double WIDE_ROW_MM = 7.2;
     /** What head, notes and foot of a form take of a page, and its margins (mm). */
-    private static final double UPRIGHT_FRAME_MM = 94;
+    private static final double UPRIGHT_FRAME_MM = 90;
 
-    private static final double WIDE_FRAME_MM = 82;
+    private static final double WIDE_FRAME_MM = 88;
+
+    /** As many as two or three lines hold. */
+    private static final int MOST_SPECIES = 12;
 
     private final Design design;
     private final FieldTables tables;
@@ -81,6 +84,9 @@ final class TallyForms {
                 .element("h2", heading + " – " + design.name());
         blanks(html);
         html.element("p", "small", String.join(" ", notes(some, note)));
+        if (!design.species().isEmpty()) {
+            html.element("p", "small", "Species: " + species() + ".");
+        }
         html.raw(String.format(
                 Locale.ROOT, "<table class=\"form\" style=\"--row: %.1fmm\">\n", wide ? WIDE_ROW_MM : UPRIGHT_ROW_MM));
         widths(html, shown);
@@ -97,6 +103,13 @@ final class TallyForms {
                                 + design.seed())
                 .raw("</div>\n");
         return html.raw("</section>\n").toString();
+    }
+
+    private String species() {
+        return design.species().values().stream()
+                .limit(MOST_SPECIES)
+                .map(s -> s.name().equals(s.code()) ? s.code() : s.code() + " " + s.name())
+                .collect(Collectors.joining(", "));
     }
 
     private static void blanks(Html html) {
