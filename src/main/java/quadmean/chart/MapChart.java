@@ -36,7 +36,7 @@ public final class MapChart {
     public static Picture picture(TractMap map) {
         long near = near(map);
         String title = "Plots" + (map.walks().isEmpty() ? "" : " and the walk between them")
-                + ", north up, one scale in both directions."
+                + ", north of the grid up, one scale in both directions."
                 + (near == 0 ? "" : " Open diamonds: plots near an edge, for which the boundary treatment holds.");
         return new Picture("map", title, alt(map, near), new MapChart(map).svg());
     }
@@ -62,7 +62,7 @@ public final class MapChart {
                         map.start().name());
         return String.format(
                 Locale.ROOT,
-                "Map of the tract, north up: %s; %d plots, %d of them near an edge.%s The list of plots gives bearings"
+                "Map of the tract, north of the grid up: %s; %d plots, %d of them near an edge.%s The list of plots gives bearings"
                         + " and distances.",
                 areas,
                 map.plots().size(),

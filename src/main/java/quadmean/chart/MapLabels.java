@@ -68,7 +68,7 @@ final class MapLabels {
     private Box box(double[] side, double x, double y, double wide) {
         double middle = x + side[0] * (GAP + wide / 2);
         // beside the mark the letters are centred on it; above and below they stay clear of it
-        double centre = y + side[1] * (side[0] == 0 ? GAP + size / 2 : GAP * 0.9);
+        double centre = y + side[1] * (side[0] == 0 ? GAP + size / 2 : GAP * 1.2);
         return new Box(middle - wide / 2, centre - size * 0.42, middle + wide / 2, centre + size * 0.42);
     }
 

@@ -30,9 +30,14 @@ public final class GpxWriter {
      * @param route how they are walked
      * @param out where to; left open
      * @throws IOException if it cannot be written
+     * @throws IllegalArgumentException if longitude or latitude of a place is not known, or a leg ends at no plot
      */
     public static void write(String name, String description, List<SheetPlot> plots, SheetRoute route, OutputStream out)
             throws IOException {
+        if (!route.start().isOnGlobe()
+                || !plots.stream().allMatch(p -> p.place().isOnGlobe())) {
+            throw new IllegalArgumentException("GPX takes longitude and latitude, which are not known of all places");
+        }
         GPX.Builder gpx = GPX.builder(GPX.Version.V11, "Quadmean")
                 .metadata(Metadata.builder()
                         .name(printable(name))

@@ -17,6 +17,12 @@ public record SheetSet(OptionalInt asked, List<SheetPlot> plots, SheetRoute rout
         remarks = List.copyOf(remarks);
     }
 
+    /** Whether longitude and latitude are known of the start and of every plot; without them there is nothing for a receiver. */
+    public boolean isOnGlobe() {
+        return route.start().isOnGlobe()
+                && plots.stream().allMatch(p -> p.place().isOnGlobe());
+    }
+
     /** The plot of a number, if there is one. */
     public java.util.Optional<SheetPlot> plot(String number) {
         return plots.stream().filter(p -> p.number().equals(number)).findFirst();

@@ -21,7 +21,8 @@ import quadmean.layout.SheetSet;
 
 /**
  * The files that plots are carried to the woods in: {@code sheets.html}, {@code map.svg}, {@code plots.csv}, which a design can
- * name as its {@code plot_list}, {@code legs.csv}, {@code plots.geojson} and {@code plots.gpx}. None depends on the clock.
+ * name as its {@code plot_list}, {@code legs.csv}; and where longitude and latitude are known {@code plots.geojson} and
+ * {@code plots.gpx}. None depends on the clock.
  */
 public final class LayoutFiles {
     private static final List<String> PLOT_HEADER = List.of(
@@ -49,6 +50,13 @@ public final class LayoutFiles {
         map.ifPresent(m -> files.put("map.svg", out -> out.write((m.svg() + "\n").getBytes(StandardCharsets.UTF_8))));
         files.put("plots.csv", plots(set));
         files.put("legs.csv", legs(set));
+        if (set.isOnGlobe()) {
+            onGlobe(files, design, set);
+        }
+        return files;
+    }
+
+    private static void onGlobe(Map<String, Content> files, Design design, SheetSet set) {
         ObjectNode root = geoJson(design, set);
         files.put(
                 "plots.geojson",
@@ -61,7 +69,6 @@ public final class LayoutFiles {
         files.put(
                 "plots.gpx",
                 out -> GpxWriter.write(design.name(), "Plots, seed " + design.seed(), set.plots(), set.route(), out));
-        return files;
     }
 
     static Content plots(SheetSet set) {

@@ -119,6 +119,9 @@ final class SheetCover {
                     : "";
             words.add(from + "circle of " + lengths.withUnit(circle.radiusM(), 2) + " horizontal radius.");
         }
+        if (tables.circles().size() > 1) {
+            words.add("A tree is tallied on the circle of its dbh and on no other.");
+        }
         return Wording.capital(String.join(" ", words))
                 + PlotWords.measuring(design.plot().measuring());
     }

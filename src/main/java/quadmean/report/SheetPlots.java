@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import quadmean.design.Design;
+import quadmean.layout.SheetPlace;
 import quadmean.layout.SheetPlot;
 import quadmean.layout.SheetRoute;
 import quadmean.layout.SheetSet;
@@ -36,7 +37,8 @@ final class SheetPlots {
                 set.route().legs().stream().filter(l -> l.day() == day.day()).toList();
         boolean compass = legs.stream().anyMatch(l -> Double.isFinite(l.compassBearing()));
         boolean ground = legs.stream().anyMatch(l -> Double.isFinite(l.slopeM()));
-        List<String> head = new ArrayList<>(List.of("*from", "*to", "*stratum", "true bearing"));
+        List<String> head =
+                new ArrayList<>(List.of("*from", "*to", "*stratum", set.isOnGlobe() ? "true bearing" : "map bearing"));
         if (compass) {
             head.add("compass");
         }
@@ -44,7 +46,8 @@ final class SheetPlots {
         if (ground) {
             head.add("along the ground (" + lengths.unit() + ")");
         }
-        head.addAll(List.of("latitude", "longitude", "*edge", "*done, by, time"));
+        head.addAll(placeHead(set));
+        head.addAll(List.of("*edge", "*done, by, time"));
         String caption = String.format(
                 Locale.ROOT,
                 "Day %d: %d plots, %s to walk, about %.1f hours",
@@ -71,30 +74,34 @@ final class SheetPlots {
         return table.markup();
     }
 
-    private static List<String> place(SheetSet set, SheetRoute.Leg leg, Optional<SheetPlot> plot) {
-        if (plot.isPresent()) {
-            return place(plot.get());
-        }
-        boolean start = leg.to().equals(set.route().startName());
-        return start
-                ? List.of(
-                        degrees(set.route().start().latitude()),
-                        degrees(set.route().start().longitude()))
-                : List.of("", "");
+    private static List<String> placeHead(SheetSet set) {
+        return set.isOnGlobe() ? List.of("latitude", "longitude") : List.of("map east (m)", "map north (m)");
     }
 
-    private static List<String> place(SheetPlot plot) {
-        return List.of(degrees(plot.place().latitude()), degrees(plot.place().longitude()));
+    private static List<String> place(SheetSet set, SheetRoute.Leg leg, Optional<SheetPlot> plot) {
+        if (plot.isPresent()) {
+            return place(set, plot.get().place());
+        }
+        return leg.to().equals(set.route().startName()) ? place(set, set.route().start()) : List.of("", "");
+    }
+
+    private static List<String> place(SheetSet set, SheetPlace at) {
+        return set.isOnGlobe()
+                ? List.of(degrees(at.latitude()), degrees(at.longitude()))
+                : List.of(
+                        Rounding.decimals(0).text(at.eastM()),
+                        Rounding.decimals(0).text(at.northM()));
     }
 
     /** The plots alone, where nobody laid out a walk. */
     private static String list(SheetSet set, SheetLengths lengths) {
-        SheetTable table = SheetTable.of(
-                set.plots().size() + " plots",
-                List.of("*plot", "*stratum", "latitude", "longitude", "*edge", "*done, by, time"));
+        List<String> head = new ArrayList<>(List.of("*plot", "*stratum"));
+        head.addAll(placeHead(set));
+        head.addAll(List.of("*edge", "*done, by, time"));
+        SheetTable table = SheetTable.of(set.plots().size() + " plots", head);
         for (SheetPlot plot : set.plots()) {
             List<String> row = new ArrayList<>(List.of(plot.number(), plot.stratum()));
-            row.addAll(place(plot));
+            row.addAll(place(set, plot.place()));
             row.addAll(List.of(edge(plot, lengths), ""));
             table.row(row);
         }

@@ -18,6 +18,9 @@ final class TallyForms {
     /** More columns than this stand on the long side of the paper. */
     private static final int MOST_UPRIGHT = 9;
 
+    /** Heads of so many columns need smaller letters. */
+    private static final int MANY = 12;
+
     private static final double UPRIGHT_ROW_MM = 7.4;
     private static final double WIDE_ROW_MM = 7.2;
     /** What head, notes and foot of a form take of a page, and its margins (mm). */
@@ -88,7 +91,10 @@ final class TallyForms {
             html.element("p", "small", "Species: " + species() + ".");
         }
         html.raw(String.format(
-                Locale.ROOT, "<table class=\"form\" style=\"--row: %.1fmm\">\n", wide ? WIDE_ROW_MM : UPRIGHT_ROW_MM));
+                Locale.ROOT,
+                "<table class=\"form%s\" style=\"--row: %.1fmm\">\n",
+                shown.size() > MANY ? " many" : "",
+                wide ? WIDE_ROW_MM : UPRIGHT_ROW_MM));
         widths(html, shown);
         html.raw("<thead><tr>");
         shown.forEach(c -> head(html, c));

@@ -131,7 +131,7 @@ class MapChartTest {
         Picture picture = MapChart.picture(SampleTract.map(UnitSystem.US));
         assertTrue(picture.altText().contains("24 plots, 2 of them near an edge"), picture.altText());
         assertTrue(picture.altText().contains("2 days"), picture.altText());
-        assertTrue(picture.title().contains("north up"), picture.title());
+        assertTrue(picture.title().contains("north of the grid up"), picture.title());
     }
 
     /** A point and nothing about it is drawn all the same. */

@@ -72,6 +72,15 @@ class GpxWriterTest {
         assertEquals("A\uFFFDB", gpx.getMetadata().flatMap(m -> m.getName()).orElse(""));
     }
 
+    /** On a plane without a place on the globe there is nothing to write. */
+    @Test
+    void placesWithoutLongitudeAreRefused() {
+        SheetSet set = SampleTract.onPlane();
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> GpxWriter.write("A", "", set.plots(), set.route(), new ByteArrayOutputStream()));
+    }
+
     @Test
     void aLegToNowhereIsRefused() {
         SheetSet set = SampleTract.set();

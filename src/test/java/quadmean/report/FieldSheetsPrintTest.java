@@ -25,7 +25,7 @@ class FieldSheetsPrintTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"demo", "demo-metric", "count-points", "threep"})
+    @ValueSource(strings = {"demo", "demo-metric", "demo-mistakes", "count-points", "threep"})
     void aSheetIsAPage(String name) throws IOException, InterruptedException {
         assumeTrue(Files.isExecutable(BROWSER), "Chromium is not installed: the sheets were not printed");
         String page = FieldSheetsTest.page(FieldSheetsTest.design(name));

@@ -2,6 +2,7 @@ package quadmean.report;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -65,6 +66,17 @@ class LayoutFilesTest {
             assertNotNull(other);
             assertArrayEquals(bytes(file.getValue()), bytes(other), file.getKey());
         }
+    }
+
+    @Test
+    void onAPlaneThereIsNothingForReceivers() throws IOException {
+        Design design = new SmallDesign().valid(folder);
+        Map<String, Content> files = LayoutFiles.of(design, SampleTract.onPlane(), Optional.empty());
+        assertEquals(Set.of("sheets.html", "plots.csv", "legs.csv"), files.keySet());
+        String page = FieldSheets.page(design, SampleTract.onPlane(), Optional.empty());
+        assertTrue(page.contains("map east (m)") && page.contains("map bearing"));
+        assertFalse(page.contains("NaN"));
+        assertEquals("", csv(LayoutFiles.plots(SampleTract.onPlane())).get(0).getField("longitude"));
     }
 
     /** A design that names plots.csv goes on to an estimate; a variance of grids finds rows and columns in it. */

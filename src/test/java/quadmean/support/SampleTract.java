@@ -72,6 +72,29 @@ public final class SampleTract {
                 List.of("One plot more than asked for: the grid falls so."));
     }
 
+    /** The same on a plane that has no place on the globe. */
+    public static SheetSet onPlane() {
+        SheetSet set = set();
+        List<SheetPlot> plots = set.plots().stream()
+                .map(p -> new SheetPlot(
+                        p.number(),
+                        p.stratum(),
+                        offGlobe(p.place()),
+                        p.row(),
+                        p.column(),
+                        p.cluster(),
+                        p.edge(),
+                        p.edgeDistanceM()))
+                .toList();
+        SheetRoute route = new SheetRoute(
+                offGlobe(start()), START, set.route().legs(), set.route().days());
+        return new SheetSet(set.asked(), plots, route, set.remarks());
+    }
+
+    private static SheetPlace offGlobe(SheetPlace place) {
+        return new SheetPlace(Double.NaN, Double.NaN, place.eastM(), place.northM());
+    }
+
     private static List<SheetPlot> walked(List<SheetPlot> plots, int day) {
         List<SheetPlot> order = new ArrayList<>();
         int half = ROWS / DAYS;
