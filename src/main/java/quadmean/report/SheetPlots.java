@@ -22,7 +22,8 @@ final class SheetPlots {
                 "p",
                 "Distances are horizontal. Along a slope tape the longer length of the slope table, or of the column"
                         + " \"along the ground\" where it is given. A plot stands where bearing and distance put it, not"
-                        + " where the tallying is easy; one that cannot be reached in safety is noted as such.");
+                        + " where the tallying is easy; one that cannot be reached in safety is noted as such. \"Line at\":"
+                        + " a line of the tract is so near that the boundary sheet holds.");
         if (set.route().legs().isEmpty()) {
             html.raw(list(set, lengths));
         }
@@ -47,7 +48,7 @@ final class SheetPlots {
             head.add("along the ground (" + lengths.unit() + ")");
         }
         head.addAll(placeHead(set));
-        head.addAll(List.of("*edge", "*done, by, time"));
+        head.addAll(List.of("*line at", "*done, by, time"));
         String caption = String.format(
                 Locale.ROOT,
                 "Day %d: %d plots, %s to walk, about %.1f hours",
@@ -97,7 +98,7 @@ final class SheetPlots {
     private static String list(SheetSet set, SheetLengths lengths) {
         List<String> head = new ArrayList<>(List.of("*plot", "*stratum"));
         head.addAll(placeHead(set));
-        head.addAll(List.of("*edge", "*done, by, time"));
+        head.addAll(List.of("*line at", "*done, by, time"));
         SheetTable table = SheetTable.of(set.plots().size() + " plots", head);
         for (SheetPlot plot : set.plots()) {
             List<String> row = new ArrayList<>(List.of(plot.number(), plot.stratum()));
@@ -112,7 +113,7 @@ final class SheetPlots {
         if (!plot.isNearEdge()) {
             return "";
         }
-        return Double.isFinite(plot.edgeDistanceM()) ? lengths.withUnit(plot.edgeDistanceM(), 0) + " to line" : "near";
+        return Double.isFinite(plot.edgeDistanceM()) ? lengths.withUnit(plot.edgeDistanceM(), 0) : "near";
     }
 
     /** A bearing as three digits; 360 is written 000. */
