@@ -23,14 +23,17 @@ import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quadmean.chart.MapChart;
+import quadmean.chart.TractMap;
 import quadmean.cruise.Cruise;
 import quadmean.cruise.CruiseRun;
 import quadmean.design.Design;
+import quadmean.layout.SheetArea;
 import quadmean.layout.SheetPlot;
 import quadmean.layout.SheetRoute;
 import quadmean.support.SampleTract;
 import quadmean.support.SmallDesign;
 import quadmean.support.Tolerance;
+import quadmean.units.UnitSystem;
 
 class LayoutFilesTest {
     @TempDir
@@ -77,6 +80,23 @@ class LayoutFilesTest {
         assertTrue(page.contains("map east (m)") && page.contains("map bearing"));
         assertFalse(page.contains("NaN"));
         assertEquals("", csv(LayoutFiles.plots(SampleTract.onPlane())).get(0).getField("longitude"));
+    }
+
+    /** The sheets' map is the sample's: its outlines, plots and walks are the same places. */
+    @Test
+    void theMapHasWhatTheSheetsHave() {
+        TractMap expected = SampleTract.map(UnitSystem.METRIC);
+        List<SheetArea> areas = expected.areas().stream()
+                .map(a -> new SheetArea(
+                        a.name(),
+                        a.rings().stream()
+                                .map(r -> r.stream()
+                                        .map(p -> new SheetArea.Corner(p.x(), p.y()))
+                                        .toList())
+                                .toList()))
+                .toList();
+        assertEquals(expected, SheetMap.map(areas, SampleTract.set(), UnitSystem.METRIC));
+        assertEquals(MapChart.picture(expected), SheetMap.picture(areas, SampleTract.set(), UnitSystem.METRIC));
     }
 
     /** A design that names plots.csv goes on to an estimate; a variance of grids finds rows and columns in it. */
