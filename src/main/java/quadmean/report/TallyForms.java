@@ -104,9 +104,8 @@ final class TallyForms {
         html.raw("<div class=\"folio\"><span class=\"tick\"></span> ")
                 .text("no trees on this plot   ")
                 .raw("<span class=\"tick\"></span> ")
-                .text(
-                        "plot not reached, why: ____________________   sheet ____ of ____   checked by ____________   seed "
-                                + design.seed())
+                .text("plot not reached, why: ______________   sheet ___ of ___   checked by ________   seed "
+                        + design.seed())
                 .raw("</div>\n");
         return html.raw("</section>\n").toString();
     }
