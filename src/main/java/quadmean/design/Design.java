@@ -46,6 +46,7 @@ import quadmean.units.UnitSystem;
  * @param plan how to plan
  * @param sizes how trees are sorted by size
  * @param notes who cruised where
+ * @param sheets what stands on the field sheets
  * @param counting which trees count in what
  * @param exceptions plots that are not like the others
  * @param plotRules how crews decide whether a tree is on the plot
@@ -77,6 +78,7 @@ public record Design(
         PlanSettings plan,
         SizeRules sizes,
         CruiseNotes notes,
+        SheetSettings sheets,
         Counting counting,
         PlotExceptions exceptions,
         PlotRules plotRules,

@@ -127,6 +127,7 @@ public final class DesignReader {
                 PlotParser.plan(root),
                 FieldParser.sizes(output, units),
                 FieldParser.notes(cruise),
+                SheetParser.parse(output, units),
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),

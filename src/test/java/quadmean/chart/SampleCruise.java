@@ -17,6 +17,7 @@ import quadmean.design.PlanSettings;
 import quadmean.design.PlotExceptions;
 import quadmean.design.PlotRules;
 import quadmean.design.ReadingSettings;
+import quadmean.design.SheetSettings;
 import quadmean.design.SpeciesEntry;
 import quadmean.design.StratumEntry;
 import quadmean.design.WoodSettings;
@@ -146,6 +147,7 @@ public final class SampleCruise {
                 d.plan(),
                 d.sizes(),
                 d.notes(),
+                d.sheets(),
                 d.counting(),
                 d.exceptions(),
                 d.plotRules(),
@@ -225,6 +227,7 @@ public final class SampleCruise {
                 new PlanSettings(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
                 SizeRules.ofWidth(5.08),
                 CruiseNotes.NONE,
+                SheetSettings.usual(units),
                 Counting.STANDARD,
                 PlotExceptions.NONE,
                 PlotRules.STANDARD,
