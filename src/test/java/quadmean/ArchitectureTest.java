@@ -29,6 +29,10 @@ class ArchitectureTest {
     private static final String WORKBOOK = "org.dhatim.fastexcel..";
     private static final String PICTURES = "org.knowm.xchart..";
     private static final String JSON = "com.fasterxml.jackson..";
+    private static final String GEOMETRY = "org.locationtech.jts..";
+    private static final String PROJECTIONS = "org.locationtech.proj4j..";
+    private static final String GEODESICS = "net.sf.geographiclib..";
+    private static final String GPX = "io.jenetics.jpx..";
     private static final String OPTIONS = "picocli..";
 
     private static final String RESULTS = "model design height volume estimate cruise plan stats units";
@@ -45,9 +49,10 @@ class ArchitectureTest {
             new Room("estimate", "model stats units height volume"),
             new Room("cruise", "design field height volume estimate stats model units"),
             new Room("plan", "design model stats units"),
+            new Room("layout", "design model measure units", GEOMETRY, PROJECTIONS, GEODESICS, GPX, JSON),
             new Room("chart", RESULTS, PICTURES),
-            new Room("report", "chart " + RESULTS, JSON, CSV, WORKBOOK),
-            new Room("cli", "measure field chart report " + RESULTS, OPTIONS));
+            new Room("report", "chart layout " + RESULTS, JSON, CSV, WORKBOOK),
+            new Room("cli", "measure field chart report layout " + RESULTS, OPTIONS));
 
     private static final JavaClasses CODE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -37,6 +37,15 @@ final class Svg {
         return withIds(svg, prefix).strip();
     }
 
+    /** Text as it stands in an element; control characters have no place there. */
+    static String escape(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;")
+                .replaceAll("[\\x00-\\x08\\x0B\\x0C\\x0E-\\x1F\\x7F]", "\uFFFD");
+    }
+
     private static String withIds(String svg, String prefix) {
         Map<String, String> names = new LinkedHashMap<>();
         Matcher ids = ID.matcher(svg);

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import quadmean.model.DegreesRule;
 import quadmean.model.EstimateRules;
 import quadmean.model.FinitePopulation;
@@ -45,11 +46,13 @@ import quadmean.units.UnitSystem;
  * @param plan how to plan
  * @param sizes how trees are sorted by size
  * @param notes who cruised where
+ * @param sheets what stands on the field sheets
  * @param counting which trees count in what
  * @param exceptions plots that are not like the others
  * @param plotRules how crews decide whether a tree is on the plot
  * @param wood what is worked out of trees besides their cubic volume
  * @param estimation how to estimate
+ * @param tract where the boundary of the tract is, if the design says
  */
 public record Design(
         Path file,
@@ -75,11 +78,13 @@ public record Design(
         PlanSettings plan,
         SizeRules sizes,
         CruiseNotes notes,
+        SheetSettings sheets,
         Counting counting,
         PlotExceptions exceptions,
         PlotRules plotRules,
         WoodSettings wood,
-        EstimateRules estimation) {
+        EstimateRules estimation,
+        Optional<TractSettings> tract) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);

@@ -127,11 +127,13 @@ public final class DesignReader {
                 PlotParser.plan(root),
                 FieldParser.sizes(output, units),
                 FieldParser.notes(cruise),
+                SheetParser.parse(output, units),
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),
                 wood,
-                EstimateParser.parse(root, strata, units));
+                EstimateParser.parse(root, strata, units),
+                TractParser.parse(root, file));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, design);

@@ -97,6 +97,19 @@ enum Range {
             return v >= 0 && v < 1000 && Math.abs(v * 100 - Math.rint(v * 100)) < 1e-9;
         }
     },
+    /** From beside a small tree to as far as a tip is ever seen, in metres or feet. */
+    SIGHTING_DISTANCE("a distance from 1 to 500") {
+        @Override
+        boolean holds(double v) {
+            return v >= 1 && v <= 500;
+        }
+    },
+    WHOLE_TO_HUNDRED("a whole number from 1 to 100") {
+        @Override
+        boolean holds(double v) {
+            return v >= 1 && v <= 100 && v == Math.rint(v);
+        }
+    },
     REPLICATES("a whole number from 100 to 1e6") {
         @Override
         boolean holds(double v) {

@@ -17,4 +17,9 @@ public record StratumEntry(
     public StratumEntry {
         plots = List.copyOf(plots);
     }
+
+    /** Whether it stands for a stand that the design does not divide. */
+    public boolean isUndivided() {
+        return stratum.code().equals(StrataParser.WHOLE);
+    }
 }

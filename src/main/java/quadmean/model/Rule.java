@@ -274,6 +274,46 @@ public enum Rule {
             "plot-fact-unusable",
             "the list of plots says of each plot what the estimator needs, and says it once and as the key explains",
             "mend the list of plots, or choose another estimator in [estimate]"),
+    BOUNDARY_UNREADABLE(
+            "boundary-unreadable",
+            "a boundary file is GeoJSON, KML, WKT or GPX, not empty, and holds polygons or a walked track",
+            "export the boundary again as polygons, best as GeoJSON; name its kind under tract.format"),
+    BOUNDARY_POSITION(
+            "boundary-position",
+            "positions are finite, lie in the range of their map system, longitude or east first, and within one map zone",
+            "name the system under tract.crs, or export again in longitude and latitude"),
+    BOUNDARY_SHAPE(
+            "boundary-shape",
+            "a boundary returns to its start, does not cross or touch itself, holds its lakes, and has an area",
+            "mend the boundary at the place named, in the map program that drew it"),
+    BOUNDARY_WALK(
+            "boundary-walk",
+            "a walked boundary has three places or more and ends near its start",
+            "walk the missing part, or draw it in a map program"),
+    BOUNDARY_STRATUM(
+            "boundary-stratum",
+            "each polygon names a stratum of the design, and each stratum has a polygon",
+            "write the code of the stratum into the property that tract.stratum_property names"),
+    BOUNDARY_OVERLAP(
+            "boundary-overlap",
+            "no ground lies in two polygons, and strata lie inside the outline where one is given",
+            "cut the polygons along one line in a map program"),
+    BOUNDARY_AREA(
+            "boundary-area",
+            "the area on the map agrees with the design's within 2 % (common practice, no source)",
+            "find out which is right; with keep the design's area counts, and the difference is listed",
+            Policy.KEEP,
+            EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    BOUNDARY_ABSURD(
+            "boundary-absurd",
+            "the area on the map is between half and twice the design's",
+            "check tract.crs and tract.unit, the order of the coordinates, and the area in the design"),
+    BOUNDARY_READ(
+            "boundary-read",
+            "what is made of a boundary beyond what its file says is stated",
+            "nothing, if it is right; else mend the file",
+            Policy.KEEP,
+            EnumSet.of(Policy.REFUSE, Policy.KEEP)),
     STRATUM_ONE_PLOT(
             "stratum-one-plot",
             "each stratum has two plots or more, where the design asks for that",

@@ -1,6 +1,7 @@
 package quadmean.report;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What can hurt people in this work, and what the report must not be taken for. */
 final class Cautions {
@@ -17,6 +18,14 @@ final class Cautions {
             "Wear head, eye and foot protection. Know the season's hazards: heat and cold, stinging insects, ticks,"
                     + " large animals, hunting.",
             "More plots mean more days in the woods. Plan them for daylight and weather.");
+
+    /** Common practice, no source, as all of these. */
+    private static final List<String> CREW = List.of(
+            "Stay two tree lengths or more away from power lines, from trees being felled and from machines at work.",
+            "Look where you step: stand still to sight and to write, never walk backward, and keep the instrument off the"
+                    + " sun.",
+            "Where the slope or the footing makes you doubt, do not go on alone: mark the plot as not reached.",
+            "The line of the tract is not the crew's to decide. Do not cross onto other land without leave.");
 
     private static final List<String> LIMITS = List.of(
             "An estimate is no appraisal and no scale: it says what probably stands, not what it is worth, and not what a"
@@ -42,6 +51,17 @@ final class Cautions {
         html.element("p", "These cautions are no training. Local safety codes and your employer's rules come first.");
         list(html, SAFETY);
         return html.endSection().toString();
+    }
+
+    /** The same with what concerns a crew that lays out plots and sights heights. */
+    static String forCrew() {
+        Html html = new Html().element("h3", "Before you go, and at every stop");
+        html.element("p", "These cautions are no training.");
+        list(
+                html,
+                Stream.concat(SAFETY.stream().limit(SAFETY.size() - 1), CREW.stream())
+                        .toList());
+        return html.toString();
     }
 
     private static void list(Html html, List<String> items) {

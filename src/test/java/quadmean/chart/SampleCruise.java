@@ -17,6 +17,7 @@ import quadmean.design.PlanSettings;
 import quadmean.design.PlotExceptions;
 import quadmean.design.PlotRules;
 import quadmean.design.ReadingSettings;
+import quadmean.design.SheetSettings;
 import quadmean.design.SpeciesEntry;
 import quadmean.design.StratumEntry;
 import quadmean.design.WoodSettings;
@@ -146,11 +147,13 @@ public final class SampleCruise {
                 d.plan(),
                 d.sizes(),
                 d.notes(),
+                d.sheets(),
                 d.counting(),
                 d.exceptions(),
                 d.plotRules(),
                 d.wood(),
-                d.estimation());
+                d.estimation(),
+                d.tract());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -224,11 +227,13 @@ public final class SampleCruise {
                 new PlanSettings(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
                 SizeRules.ofWidth(5.08),
                 CruiseNotes.NONE,
+                SheetSettings.usual(units),
                 Counting.STANDARD,
                 PlotExceptions.NONE,
                 PlotRules.STANDARD,
                 WoodSettings.NONE,
-                EstimateRules.STANDARD);
+                EstimateRules.STANDARD,
+                Optional.empty());
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {

@@ -25,7 +25,7 @@ class DemoMistakesTest {
     private static final Set<String> FLAGS =
             Set.of("distance-short", "ground-not-level", "scale-coarse", "readings-disagree");
 
-    /** Rules of file formats, of workbooks, and of columns that this tally does not have. */
+    /** Rules of file formats, of workbooks, of boundaries, and of columns that this tally does not have. */
     private static final Set<Rule> ELSEWHERE = EnumSet.of(
             Rule.FORMAT_DETECTED,
             Rule.FORMAT_CONTRADICTS,
@@ -34,7 +34,9 @@ class DemoMistakesTest {
             Rule.CELLS_MERGED,
             Rule.LOGS_UNUSABLE,
             Rule.PREDICTION_UNUSABLE,
-            Rule.DBH_CLASS);
+            Rule.DBH_CLASS,
+            Rule.BOUNDARY_AREA,
+            Rule.BOUNDARY_READ);
 
     @Test
     void theShippedTallyIsWhatTheGeneratorMakes() throws IOException {

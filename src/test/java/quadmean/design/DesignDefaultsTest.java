@@ -35,8 +35,13 @@ class DesignDefaultsTest {
                     + "volume_unit = \"ft3\"\nsource = \"S\"\nstanding = \"invented\"\n";
 
     /** What the table says is kept by default. */
-    private static final Set<Rule> KEPT =
-            Set.of(Rule.SPECIES_RECODED, Rule.FORMAT_DETECTED, Rule.FORMULA_VALUE, Rule.DBH_CLASS);
+    private static final Set<Rule> KEPT = Set.of(
+            Rule.SPECIES_RECODED,
+            Rule.FORMAT_DETECTED,
+            Rule.FORMULA_VALUE,
+            Rule.DBH_CLASS,
+            Rule.BOUNDARY_AREA,
+            Rule.BOUNDARY_READ);
 
     @TempDir
     Path folder;

@@ -83,6 +83,7 @@ class DesignReadmeTest {
                 [estimate]
                 [height]
                 [plan]
+                [tract]
                 [output]
                 [[stratum]]
                 [logs]
@@ -107,6 +108,7 @@ class DesignReadmeTest {
         "[prices]",
         "[[price]]",
         "[plan]",
+        "[tract]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {

@@ -1,0 +1,169 @@
+package quadmean.report;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import quadmean.chart.Picture;
+import quadmean.design.Design;
+import quadmean.layout.GpxWriter;
+import quadmean.layout.SheetPlace;
+import quadmean.layout.SheetPlot;
+import quadmean.layout.SheetRoute;
+import quadmean.layout.SheetSet;
+
+/**
+ * The files that plots are carried to the woods in: {@code sheets.html}, {@code map.svg}, {@code plots.csv}, which a design can
+ * name as its {@code plot_list}, {@code legs.csv}; and where longitude and latitude are known {@code plots.geojson} and
+ * {@code plots.gpx}. None depends on the clock.
+ */
+public final class LayoutFiles {
+    private static final List<String> PLOT_HEADER = List.of(
+            "plot",
+            "stratum",
+            "longitude",
+            "latitude",
+            "east_m",
+            "north_m",
+            "row",
+            "column",
+            "cluster",
+            "edge",
+            "edge_m");
+
+    private static final List<String> LEG_HEADER =
+            List.of("day", "from", "to", "true_bearing_deg", "compass_bearing_deg", "horizontal_m", "ground_m");
+
+    private LayoutFiles() {}
+
+    /** Content by file name. */
+    public static Map<String, Content> of(Design design, SheetSet set, Optional<Picture> map) {
+        Map<String, Content> files = new LinkedHashMap<>();
+        files.put("sheets.html", FieldSheets.of(design, set, map));
+        map.ifPresent(m -> files.put("map.svg", out -> out.write((m.svg() + "\n").getBytes(StandardCharsets.UTF_8))));
+        files.put("plots.csv", plots(set));
+        files.put("legs.csv", legs(set));
+        if (set.isOnGlobe()) {
+            onGlobe(files, design, set);
+        }
+        return files;
+    }
+
+    private static void onGlobe(Map<String, Content> files, Design design, SheetSet set) {
+        ObjectNode root = geoJson(design, set);
+        files.put(
+                "plots.geojson",
+                out -> out.write((new ObjectMapper()
+                                        .writerWithDefaultPrettyPrinter()
+                                        .writeValueAsString(root)
+                                        .replace(System.lineSeparator(), "\n")
+                                + "\n")
+                        .getBytes(StandardCharsets.UTF_8)));
+        files.put(
+                "plots.gpx",
+                out -> GpxWriter.write(design.name(), "Plots, seed " + design.seed(), set.plots(), set.route(), out));
+    }
+
+    static Content plots(SheetSet set) {
+        return Csv.of(PLOT_HEADER, set.plots().stream().map(LayoutFiles::row));
+    }
+
+    private static List<String> row(SheetPlot plot) {
+        SheetPlace at = plot.place();
+        return List.of(
+                plot.number(),
+                plot.stratum(),
+                Csv.number(at.longitude()),
+                Csv.number(at.latitude()),
+                Csv.number(at.eastM()),
+                Csv.number(at.northM()),
+                whole(plot.row()),
+                whole(plot.column()),
+                plot.cluster(),
+                plot.isNearEdge() ? "near" : "",
+                Csv.number(plot.edgeDistanceM()));
+    }
+
+    private static String whole(OptionalInt number) {
+        return number.isPresent() ? Integer.toString(number.getAsInt()) : "";
+    }
+
+    static Content legs(SheetSet set) {
+        List<List<String>> rows = new ArrayList<>();
+        for (SheetRoute.Leg leg : set.route().legs()) {
+            rows.add(List.of(
+                    Integer.toString(leg.day()),
+                    leg.from(),
+                    leg.to(),
+                    Csv.number(leg.trueBearing()),
+                    Csv.number(leg.compassBearing()),
+                    Csv.number(leg.horizontalM()),
+                    Csv.number(leg.slopeM())));
+        }
+        return Csv.of(LEG_HEADER, rows.stream());
+    }
+
+    /** Points and lines in longitude and latitude (RFC 7946); the seed stands beside them. */
+    static ObjectNode geoJson(Design design, SheetSet set) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("type", "FeatureCollection");
+        root.put("name", design.name());
+        root.put("seed", design.seed());
+        ArrayNode features = root.putArray("features");
+        set.plots().forEach(p -> plot(features, p));
+        set.route().legs().forEach(l -> leg(features, l, set));
+        return root;
+    }
+
+    private static void plot(ArrayNode features, SheetPlot plot) {
+        ObjectNode geometry = feature(features, "Point");
+        position(geometry.putArray("coordinates"), plot.place());
+        ObjectNode about = properties(features);
+        about.put("kind", "plot").put("plot", plot.number()).put("stratum", plot.stratum());
+        plot.row().ifPresent(r -> about.put("row", r));
+        plot.column().ifPresent(c -> about.put("column", c));
+        if (!plot.cluster().isEmpty()) {
+            about.put("cluster", plot.cluster());
+        }
+        about.put("nearEdge", plot.isNearEdge());
+        JsonNumbers.put(about, "edgeM", plot.edgeDistanceM());
+    }
+
+    private static void leg(ArrayNode features, SheetRoute.Leg leg, SheetSet set) {
+        ArrayNode line = feature(features, "LineString").putArray("coordinates");
+        position(line.addArray(), end(leg.from(), set));
+        position(line.addArray(), end(leg.to(), set));
+        ObjectNode about = properties(features);
+        about.put("kind", "leg").put("day", leg.day()).put("from", leg.from()).put("to", leg.to());
+        JsonNumbers.put(about, "trueBearingDeg", leg.trueBearing());
+        JsonNumbers.put(about, "compassBearingDeg", leg.compassBearing());
+        JsonNumbers.put(about, "horizontalM", leg.horizontalM());
+        JsonNumbers.put(about, "groundM", leg.slopeM());
+    }
+
+    private static SheetPlace end(String name, SheetSet set) {
+        return set.plot(name).map(SheetPlot::place).orElse(set.route().start());
+    }
+
+    private static ObjectNode feature(ArrayNode features, String type) {
+        ObjectNode feature = features.addObject().put("type", "Feature");
+        ObjectNode geometry = feature.putObject("geometry").put("type", type);
+        feature.putObject("properties");
+        return geometry;
+    }
+
+    private static ObjectNode properties(ArrayNode features) {
+        return (ObjectNode) features.get(features.size() - 1).get("properties");
+    }
+
+    private static void position(ArrayNode at, SheetPlace place) {
+        at.add(place.longitude()).add(place.latitude());
+    }
+}
