@@ -150,6 +150,7 @@ abstract class DesignCommand implements Callable<Integer> {
         if (plotList != null) {
             inputs.add(plotList);
         }
+        design.tract().ifPresent(t -> inputs.add(t.boundary()));
         return inputs;
     }
 

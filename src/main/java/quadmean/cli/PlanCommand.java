@@ -5,8 +5,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import quadmean.cruise.Cruise;
@@ -16,6 +18,10 @@ import quadmean.design.Design;
 import quadmean.design.PlanSettings.Pilot;
 import quadmean.design.StratumEntry;
 import quadmean.estimate.EstimateRow;
+import quadmean.layout.BoundaryReader;
+import quadmean.layout.SheetSet;
+import quadmean.layout.Tract;
+import quadmean.layout.TractReading;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
@@ -23,6 +29,8 @@ import quadmean.plan.CruisePlan;
 import quadmean.plan.PlanOption;
 import quadmean.plan.Planner;
 import quadmean.plan.StratumOutlook;
+import quadmean.report.Content;
+import quadmean.report.FieldSheets;
 import quadmean.report.PlanOutputs;
 import quadmean.units.Basis;
 
@@ -32,7 +40,7 @@ import quadmean.units.Basis;
         description = "Works out how many plots reach the target error, and how they are shared among strata.",
         footer = {
             "",
-            "Writes plan.json and plan.csv. The variation comes from [plan] cv, from expected_mean and expected_cv of",
+            "Writes plan.json, plan.csv and sheets.html: what to print for the crew. The variation comes from [plan] cv, from expected_mean and expected_cv of",
             "each stratum, or with [plan] pilot = \"tally\" from the tally. Example:",
             "  quadmean plan designs/demo.toml"
         })
@@ -66,9 +74,22 @@ final class PlanCommand extends DesignCommand {
         if (outlook.isEmpty() || unusable.isPresent()) {
             return refuse(List.of(unknownVariation(design, unusable)), inputs(design));
         }
+        List<String> remarks = new ArrayList<>();
+        if (design.tract().isPresent()) {
+            TractReading reading = BoundaryReader.read(design);
+            Tract tract = reading.tract();
+            if (tract == null) {
+                return refuse(reading.problems(), inputs(design));
+            }
+            ProblemPrinter.print(err(), reading.problems());
+            TractLines.of(design, tract).forEach(out()::println);
+            remarks.addAll(tract.notes());
+        }
         CruisePlan plan = Planner.plan(design, variation, outlook);
         print(design, plan);
-        for (Path p : write(design, PlanOutputs.of(design, plan))) {
+        Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan));
+        files.put("sheets.html", FieldSheets.of(design, SheetSet.withoutPlaces(remarks), Optional.empty()));
+        for (Path p : write(design, files)) {
             out().println("Written: " + p);
         }
         return ExitCode.DONE;

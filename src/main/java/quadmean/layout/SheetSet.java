@@ -17,6 +17,13 @@ public record SheetSet(OptionalInt asked, List<SheetPlot> plots, SheetRoute rout
         remarks = List.copyOf(remarks);
     }
 
+    /** Sheets for plots that nobody has placed on a map: tables and forms, and no list of plots. */
+    public static SheetSet withoutPlaces(List<String> remarks) {
+        SheetPlace nowhere = new SheetPlace(Double.NaN, Double.NaN, 0, 0);
+        return new SheetSet(
+                OptionalInt.empty(), List.of(), new SheetRoute(nowhere, "start", List.of(), List.of()), remarks);
+    }
+
     /** Whether longitude and latitude are known of the start and of every plot; without them there is nothing for a receiver. */
     public boolean isOnGlobe() {
         return route.start().isOnGlobe()
