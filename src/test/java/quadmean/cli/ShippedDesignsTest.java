@@ -77,7 +77,8 @@ class ShippedDesignsTest {
     void commandSucceeds(String command, String name) throws IOException {
         First first = first(command, name);
         first.run().assertCode(0);
-        Set<String> expected = command.equals("plan") ? Set.of("plan.json", "plan.csv") : Set.of("problems.csv");
+        Set<String> expected =
+                command.equals("plan") ? Set.of("plan.json", "plan.csv", "sheets.html") : Set.of("problems.csv");
         assertEquals(expected, first.files().keySet());
     }
 

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.locationtech.jts.geom.Polygon;
 import quadmean.design.Design;
 import quadmean.design.DesignReader;
@@ -23,15 +22,8 @@ class DemoTractTest {
     private static final Path BOUNDARY = Path.of("datasets/demo-tract.geojson");
     private static final Tolerance HALF_PERCENT = Tolerance.relative("what the boundary was drawn to", 0.005);
 
-    @TempDir
-    Path folder;
-
     private Tract tract() throws IOException {
-        String design =
-                Files.readString(Path.of("designs/demo.toml")) + "\n[tract]\nboundary = \"demo-tract.geojson\"\n";
-        Files.copy(BOUNDARY, folder.resolve("demo-tract.geojson"));
-        Path file = Files.writeString(folder.resolve("demo.toml"), design);
-        Design read = DesignReader.read(file).design();
+        Design read = DesignReader.read(Path.of("designs/demo.toml")).design();
         assertNotNull(read);
         TractReading reading = BoundaryReader.read(read);
         assertEquals(List.of(), reading.problems());

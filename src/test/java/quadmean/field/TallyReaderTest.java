@@ -26,6 +26,15 @@ class TallyReaderTest {
             Rule.DESIGN_TYPE,
             Rule.DESIGN_VALUE,
             Rule.DESIGN_MISSING,
+            Rule.BOUNDARY_UNREADABLE, // BoundaryReaderTest
+            Rule.BOUNDARY_POSITION,
+            Rule.BOUNDARY_SHAPE,
+            Rule.BOUNDARY_WALK,
+            Rule.BOUNDARY_STRATUM,
+            Rule.BOUNDARY_OVERLAP,
+            Rule.BOUNDARY_AREA,
+            Rule.BOUNDARY_ABSURD,
+            Rule.BOUNDARY_READ,
             Rule.FELLED_COLUMN, // FelledReaderTest
             Rule.FELLED_VALUE,
             Rule.FELLED_REPEATED,
