@@ -5,8 +5,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import quadmean.cruise.Cruise;
@@ -23,6 +25,7 @@ import quadmean.plan.CruisePlan;
 import quadmean.plan.PlanOption;
 import quadmean.plan.Planner;
 import quadmean.plan.StratumOutlook;
+import quadmean.report.Content;
 import quadmean.report.PlanOutputs;
 import quadmean.units.Basis;
 
@@ -32,7 +35,8 @@ import quadmean.units.Basis;
         description = "Works out how many plots reach the target error, and how they are shared among strata.",
         footer = {
             "",
-            "Writes plan.json and plan.csv. The variation comes from [plan] cv, from expected_mean and expected_cv of",
+            "Writes plan.json and plan.csv; with [layout] in the design also the plots on the map, the walk, and the",
+            "field sheets. The variation comes from [plan] cv, from expected_mean and expected_cv of",
             "each stratum, or with [plan] pilot = \"tally\" from the tally. Example:",
             "  quadmean plan designs/demo.toml"
         })
@@ -68,7 +72,15 @@ final class PlanCommand extends DesignCommand {
         }
         CruisePlan plan = Planner.plan(design, variation, outlook);
         print(design, plan);
-        for (Path p : write(design, PlanOutputs.of(design, plan))) {
+        PlanLayout layout = PlanLayout.of(design, plan);
+        if (layout.outcome() == PlanLayout.Outcome.REFUSED) {
+            return refuse(layout.problems(), inputs(design));
+        }
+        ProblemPrinter.print(err(), layout.problems());
+        layout.notes().forEach(n -> out().println("  " + n));
+        Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan));
+        files.putAll(layout.files());
+        for (Path p : write(design, files)) {
             out().println("Written: " + p);
         }
         return ExitCode.DONE;

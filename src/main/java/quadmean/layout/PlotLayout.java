@@ -28,6 +28,7 @@ public final class PlotLayout {
     private final List<LaidPlot> plots = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private double rowSpacing = Double.POSITIVE_INFINITY;
+    private double nearest = Double.POSITIVE_INFINITY;
     private int clusters;
 
     private PlotLayout(LayoutSettings settings, Tract tract, double reachM) {
@@ -54,7 +55,14 @@ public final class PlotLayout {
         }
         int total = asked.values().stream().mapToInt(Integer::intValue).sum();
         return new Layout(
-                settings.spacingM().isPresent() ? 0 : total, work.plots, work.rowSpacing, work.lines, work.notes);
+                settings.spacingM().isPresent() ? 0 : total,
+                work.plots,
+                Math.min(
+                        work.nearest,
+                        settings.cluster().map(LayoutSettings.Cluster::spacingM).orElse(Double.POSITIVE_INFINITY)),
+                work.rowSpacing,
+                work.lines,
+                work.notes);
     }
 
     /** The ground of one layout. */
@@ -166,13 +174,8 @@ public final class PlotLayout {
             default -> {
                 GridPattern grid = GridSize.of(settings, area, n, lines, scale);
                 rowSpacing = Math.min(rowSpacing, grid.acrossM());
-                if (grid.nearest() < 2 * reachM && settings.cluster().isEmpty()) {
-                    notes.add(String.format(
-                            Locale.ROOT,
-                            "Plots lie %.1f m apart, and trees up to %.1f m from a centre can be on a plot: plots overlap."
-                                    + " Ask for fewer, or make plots smaller.",
-                            grid.nearest(),
-                            reachM));
+                if (settings.cluster().isEmpty()) {
+                    nearest = Math.min(nearest, grid.nearest() / scale);
                 }
                 yield grid.over(shape, random);
             }
@@ -188,7 +191,7 @@ public final class PlotLayout {
                 .orElseThrow();
         double edge = tract.outline().getBoundary().distance(point) / scale;
         double line = part.shape().getBoundary().distance(point) / scale;
-        double nearest = ground.name.equals(WHOLE) ? edge : Math.min(edge, line);
+        double counting = ground.name.equals(WHOLE) ? edge : Math.min(edge, line);
         plots.add(new LaidPlot(
                 part.stratum(),
                 spot.at(),
@@ -197,7 +200,7 @@ public final class PlotLayout {
                 cluster,
                 edge,
                 line,
-                nearest < reachM ? SheetPlot.Edge.NEAR : SheetPlot.Edge.INSIDE));
+                counting < reachM ? SheetPlot.Edge.NEAR : SheetPlot.Edge.INSIDE));
     }
 
     private static boolean covers(PreparedGeometry shape, Coordinate at) {
