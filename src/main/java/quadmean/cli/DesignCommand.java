@@ -20,6 +20,7 @@ import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.design.DesignReading;
 import quadmean.design.TallyFile;
+import quadmean.design.TractSettings;
 import quadmean.model.Problem;
 import quadmean.report.Content;
 import quadmean.report.ProblemsCsv;
@@ -146,6 +147,7 @@ abstract class DesignCommand implements Callable<Integer> {
     static List<Path> inputs(Design design) {
         List<Path> inputs = new ArrayList<>(List.of(design.file()));
         design.tallies().forEach(t -> inputs.add(t.path()));
+        design.tract().map(TractSettings::boundary).filter(Files::exists).ifPresent(inputs::add);
         Path plotList = design.exceptions().plotList();
         if (plotList != null) {
             inputs.add(plotList);

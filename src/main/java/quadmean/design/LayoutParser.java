@@ -37,6 +37,7 @@ final class LayoutParser {
         }
         Section s = root.table("layout");
         LayoutSettings settings = new LayoutParser(s, units).settings();
+        s.close();
         if (!root.has("tract")) {
             root.problem(
                     Rule.DESIGN_MISSING,

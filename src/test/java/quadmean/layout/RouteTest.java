@@ -77,7 +77,8 @@ class RouteTest {
                 .toList();
         // all six: 1200 m = 0.6 h and 1.5 h of plots; in 1.2 h from the near end: 3 (0.3 + 0.75), then 2 (0.5 + 0.5),
         // then 1 (0.6 + 0.25);
-        // from the far end: plots 6 and 5 (0.6 + 0.5), then 4, 3 and 2 (0.4 + 0.75), then 1; 1200 + 800 + 200 m against 600 + 1000 + 1200 m
+        // from the far end: plots 6 and 5 (0.6 + 0.5), then 4, 3 and 2 (0.4 + 0.75), then 1; 1200 + 800 + 200 m against
+        // 600 + 1000 + 1200 m
         assertEquals(1, Route.of(line, START, day(2.1), 50, 0).days().size());
         Route route = Route.of(line, START, day(1.2), 50, 0);
         assertEquals(List.of(2, 3, 1), route.days().stream().map(List::size).toList());
