@@ -117,7 +117,7 @@ public final class PlotLayout {
         }
         if (settings.cluster().isPresent()) {
             notes.add(laid + " plots of clusters lie in " + where + "; " + outside
-                    + " of these clusters lie beyond its line and are left out, not moved.");
+                    + " further plots of these clusters lie beyond its line and are left out, not moved.");
         }
     }
 
