@@ -40,7 +40,8 @@ import quadmean.units.Basis;
         description = "Works out how many plots reach the target error, and how they are shared among strata.",
         footer = {
             "",
-            "Writes plan.json, plan.csv and sheets.html: what to print for the crew. The variation comes from [plan] cv, from expected_mean and expected_cv of",
+            "Writes plan.json, plan.csv and sheets.html: what to print for the crew; with [layout] in the design also",
+            "the plots on the map, the walk, and files for receivers. The variation comes from [plan] cv, from expected_mean and expected_cv of",
             "each stratum, or with [plan] pilot = \"tally\" from the tally. Example:",
             "  quadmean plan designs/demo.toml"
         })
@@ -87,8 +88,14 @@ final class PlanCommand extends DesignCommand {
         }
         CruisePlan plan = Planner.plan(design, variation, outlook);
         print(design, plan);
+        PlanLayout layout = PlanLayout.of(design, plan);
+        if (layout.outcome() == PlanLayout.Outcome.REFUSED) {
+            return refuse(layout.problems(), inputs(design));
+        }
+        layout.notes().forEach(n -> out().println("  " + n));
         Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan));
         files.put("sheets.html", FieldSheets.of(design, SheetSet.withoutPlaces(remarks), Optional.empty()));
+        files.putAll(layout.files());
         for (Path p : write(design, files)) {
             out().println("Written: " + p);
         }

@@ -53,6 +53,7 @@ import quadmean.units.UnitSystem;
  * @param wood what is worked out of trees besides their cubic volume
  * @param estimation how to estimate
  * @param tract where the boundary of the tract is, if the design says
+ * @param layout how plots are laid out on the map, if the design says
  */
 public record Design(
         Path file,
@@ -84,7 +85,8 @@ public record Design(
         PlotRules plotRules,
         WoodSettings wood,
         EstimateRules estimation,
-        Optional<TractSettings> tract) {
+        Optional<TractSettings> tract,
+        Optional<LayoutSettings> layout) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);

@@ -133,7 +133,8 @@ public final class DesignReader {
                 PlotParser.rules(root.table("plot")),
                 wood,
                 EstimateParser.parse(root, strata, units),
-                TractParser.parse(root, file));
+                TractParser.parse(root, file),
+                LayoutParser.parse(root, units));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, design);

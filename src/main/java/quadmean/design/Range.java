@@ -72,6 +72,30 @@ enum Range {
             return v >= 0.1 && v <= 3;
         }
     },
+    BEARING("a bearing from 0 to 360 degrees") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0 && v <= 360;
+        }
+    },
+    DECLINATION("a declination from -180 to 180 degrees, east positive") {
+        @Override
+        boolean holds(double v) {
+            return v >= -180 && v <= 180;
+        }
+    },
+    DAY_HOURS("a number of hours above 0, up to 24") {
+        @Override
+        boolean holds(double v) {
+            return v > 0 && v <= 24;
+        }
+    },
+    PLOT_COUNT("a whole number from 1 to 5000") {
+        @Override
+        boolean holds(double v) {
+            return v >= 1 && v <= 5000 && v == Math.rint(v);
+        }
+    },
     TWO_OR_MORE("a number of 2 or more, up to 1000") {
         @Override
         boolean holds(double v) {

@@ -153,7 +153,8 @@ public final class SampleCruise {
                 d.plotRules(),
                 d.wood(),
                 d.estimation(),
-                d.tract());
+                d.tract(),
+                d.layout());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -233,6 +234,7 @@ public final class SampleCruise {
                 PlotRules.STANDARD,
                 WoodSettings.NONE,
                 EstimateRules.STANDARD,
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -84,6 +84,7 @@ class DesignReadmeTest {
                 [height]
                 [plan]
                 [tract]
+                [layout]
                 [output]
                 [[stratum]]
                 [logs]
@@ -109,6 +110,7 @@ class DesignReadmeTest {
         "[[price]]",
         "[plan]",
         "[tract]",
+        "[layout]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {

@@ -1,0 +1,69 @@
+package quadmean.cli;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import quadmean.design.Design;
+import quadmean.layout.BoundaryReader;
+import quadmean.layout.FieldPlan;
+import quadmean.layout.SheetSet;
+import quadmean.layout.Tract;
+import quadmean.layout.TractReading;
+import quadmean.model.Problem;
+import quadmean.plan.CruisePlan;
+import quadmean.plan.PlanOption;
+import quadmean.report.Content;
+import quadmean.report.LayoutFiles;
+import quadmean.report.SheetMap;
+
+/**
+ * What {@code plan} does with a design that has a layout.
+ *
+ * @param files what to write, none if it is refused
+ * @param notes what to say
+ * @param problems what refuses it, and what was kept of the boundary
+ * @param outcome whether plots were laid out
+ */
+record PlanLayout(Map<String, Content> files, List<String> notes, List<Problem> problems, Outcome outcome) {
+    /** Whether plots were laid out. */
+    enum Outcome {
+        NONE,
+        LAID,
+        REFUSED
+    }
+
+    static PlanLayout of(Design design, CruisePlan plan) {
+        if (design.layout().isEmpty()) {
+            return new PlanLayout(Map.of(), List.of(), List.of(), Outcome.NONE);
+        }
+        TractReading reading = BoundaryReader.read(design);
+        Tract tract = reading.tract();
+        if (tract == null) {
+            return new PlanLayout(Map.of(), List.of(), reading.problems(), Outcome.REFUSED);
+        }
+        FieldPlan field = FieldPlan.of(design, tract, planned(plan));
+        SheetSet set = field.set();
+        if (set == null) {
+            return new PlanLayout(Map.of(), List.of(), field.problems(), Outcome.REFUSED);
+        }
+        return new PlanLayout(
+                LayoutFiles.of(design, set, Optional.of(SheetMap.picture(field.areas(), set, design.units()))),
+                field.notes(),
+                reading.problems(),
+                Outcome.LAID);
+    }
+
+    /** Plots of the first way that reaches the target, by stratum. */
+    private static Map<String, Integer> planned(CruisePlan plan) {
+        Map<String, Integer> plots = new LinkedHashMap<>();
+        Optional<PlanOption> first =
+                plan.options().stream().filter(PlanOption::isReachable).findFirst();
+        first.ifPresent(o -> {
+            for (int i = 0; i < plan.outlook().size(); i++) {
+                plots.put(plan.outlook().get(i).code(), o.plots().get(i));
+            }
+        });
+        return plots;
+    }
+}

@@ -1,0 +1,26 @@
+package quadmean.layout;
+
+import java.util.OptionalInt;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * A plot that was laid out.
+ *
+ * @param stratum code of the stratum it lies in
+ * @param at where it lies, on the tract's grid (m); not to be changed
+ * @param row line of a grid, from 0
+ * @param column place on the line
+ * @param cluster number of its cluster, if it has one
+ * @param edgeM distance to the line of the tract (m)
+ * @param stratumLineM distance to the line of its stratum (m)
+ * @param edge whether its trees can lie beyond a line that counts
+ */
+public record LaidPlot(
+        String stratum,
+        Coordinate at,
+        OptionalInt row,
+        OptionalInt column,
+        OptionalInt cluster,
+        double edgeM,
+        double stratumLineM,
+        SheetPlot.Edge edge) {}

@@ -1,0 +1,218 @@
+package quadmean.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.SplittableRandom;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.prep.PreparedGeometry;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import quadmean.design.LayoutSettings;
+import quadmean.design.LayoutSettings.Extent;
+
+/** Lays plots out on the ground of a tract. Every place has the same chance unless a buffer is kept. */
+public final class PlotLayout {
+    /** Stream of random numbers of a layout over the whole tract; no stratum has such a code. */
+    private static final String WHOLE = "";
+
+    private final LayoutSettings settings;
+    private final Tract tract;
+    private final double reachM;
+    private final double scale;
+    private final double lines;
+    private final List<LaidPlot> plots = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+    private double rowSpacing = Double.POSITIVE_INFINITY;
+    private double nearest = Double.POSITIVE_INFINITY;
+    private int clusters;
+
+    private PlotLayout(LayoutSettings settings, Tract tract, double reachM) {
+        this.settings = settings;
+        this.tract = tract;
+        this.reachM = reachM;
+        Coordinate middle = tract.outline().getEnvelopeInternal().centre();
+        this.scale = tract.grid().scaleAt(middle);
+        this.lines = settings.bearingDegrees() + tract.grid().convergenceDegrees(middle);
+    }
+
+    /**
+     * Lays plots out.
+     *
+     * @param asked plots (or clusters) asked for by code of stratum
+     * @param reachM how far trees of a plot can lie from its centre (m)
+     * @param seed seed; each stratum draws from a stream of its own, whatever its place in the file
+     */
+    public static Layout lay(
+            LayoutSettings settings, Tract tract, Map<String, Integer> asked, double reachM, long seed) {
+        PlotLayout work = new PlotLayout(settings, tract, reachM);
+        for (Ground ground : work.grounds(asked)) {
+            work.lay(ground, new SplittableRandom(new SplittableRandom(seed ^ hash(ground.name)).nextLong()));
+        }
+        int total = asked.values().stream().mapToInt(Integer::intValue).sum();
+        return new Layout(
+                settings.spacingM().isPresent() ? 0 : total,
+                work.plots,
+                Math.min(
+                        work.nearest,
+                        settings.cluster().map(LayoutSettings.Cluster::spacingM).orElse(Double.POSITIVE_INFINITY)),
+                work.rowSpacing,
+                work.lines,
+                work.notes);
+    }
+
+    /** The ground of one layout. */
+    private record Ground(String name, Geometry shape, int asked) {}
+
+    private List<Ground> grounds(Map<String, Integer> asked) {
+        Map<String, Geometry> shapes = new LinkedHashMap<>();
+        tract.parts().stream()
+                .sorted(Comparator.comparing(TractPart::stratum))
+                .forEach(p -> shapes.merge(p.stratum(), p.shape(), Geometry::union));
+        if (settings.extent() == Extent.TRACT && shapes.size() > 1) {
+            Geometry all = shapes.values().stream().reduce(Geometry::union).orElseThrow();
+            int n = asked.values().stream().mapToInt(Integer::intValue).sum();
+            return List.of(new Ground(WHOLE, kept(all), n));
+        }
+        return shapes.entrySet().stream()
+                .map(e -> new Ground(e.getKey(), kept(e.getValue()), asked.getOrDefault(e.getKey(), 0)))
+                .toList();
+    }
+
+    /** The ground without the buffer along the line of the tract. */
+    private Geometry kept(Geometry shape) {
+        if (settings.bufferM() == 0) {
+            return shape;
+        }
+        Geometry kept = shape.intersection(tract.outline().buffer(-settings.bufferM() * scale));
+        notes.add(String.format(
+                Locale.ROOT,
+                "A buffer of %.1f m keeps plots off %.1f %% of the ground: what stands there is in no estimate, and where"
+                        + " edges differ from the inside the estimate for the whole tract is biased.",
+                settings.bufferM(),
+                100 * (1 - kept.getArea() / shape.getArea())));
+        return kept;
+    }
+
+    private void lay(Ground ground, SplittableRandom random) {
+        if (ground.shape.getArea() == 0
+                || (ground.asked == 0 && settings.spacingM().isEmpty())) {
+            notes.add("No plot in stratum " + ground.name + ": "
+                    + (ground.asked == 0 ? "none is asked for." : "nothing of it is left inside the buffer."));
+            return;
+        }
+        int before = plots.size();
+        int outside = settings.cluster().isPresent() ? clusters(ground, random) : singles(ground, random);
+        int laid = plots.size() - before;
+        String where = ground.name.equals(WHOLE) ? "the tract" : "stratum " + ground.name;
+        if (settings.pattern().isGrid()
+                && settings.spacingM().isEmpty()
+                && settings.cluster().isEmpty()) {
+            notes.add(laid + " plots were laid out in " + where + ", " + ground.asked
+                    + " asked for: with a random start the number on a grid varies around it.");
+        }
+        if (settings.cluster().isPresent()) {
+            notes.add(laid + " plots of clusters lie in " + where + "; " + outside
+                    + " further plots of these clusters lie beyond its line and are left out, not moved.");
+        }
+    }
+
+    private int singles(Ground ground, SplittableRandom random) {
+        PreparedGeometry inside = PreparedGeometryFactory.prepare(ground.shape);
+        spots(ground.shape, ground.shape.getArea(), ground.asked, random).stream()
+                .filter(s -> covers(inside, s.at()))
+                .forEach(s -> add(ground, s, OptionalInt.empty()));
+        return 0;
+    }
+
+    /**
+     * Clusters. Middles are also laid beyond the line as far as a cluster reaches: were they kept inside, places near the
+     * line would have a smaller chance.
+     */
+    private int clusters(Ground ground, SplittableRandom random) {
+        LayoutSettings.Cluster cluster = settings.cluster().orElseThrow();
+        List<Coordinate> offsets = ClusterOffsets.of(cluster, lines, scale);
+        double reach =
+                offsets.stream().mapToDouble(o -> Math.hypot(o.x, o.y)).max().orElse(0);
+        Geometry wide = ground.shape.buffer(1.01 * reach, 32);
+        double share = wide.getArea() / ground.shape.getArea();
+        int middles = settings.pattern().isGrid() ? ground.asked : (int) Math.max(1, Math.round(ground.asked * share));
+        PreparedGeometry inside = PreparedGeometryFactory.prepare(ground.shape);
+        PreparedGeometry around = PreparedGeometryFactory.prepare(wide);
+        int outside = 0;
+        for (Spot s : spots(wide, ground.shape.getArea(), middles, random)) {
+            if (!covers(around, s.at())) {
+                continue;
+            }
+            List<Coordinate> all = offsets.stream()
+                    .map(o -> new Coordinate(s.at().x + o.x, s.at().y + o.y))
+                    .toList();
+            List<Coordinate> in = all.stream().filter(c -> covers(inside, c)).toList();
+            if (!in.isEmpty()) {
+                clusters++;
+                in.forEach(c -> add(ground, Spot.free(c), OptionalInt.of(clusters)));
+                outside += all.size() - in.size();
+            }
+        }
+        return outside;
+    }
+
+    private List<Spot> spots(Geometry shape, double area, int n, SplittableRandom random) {
+        return switch (settings.pattern()) {
+            case RANDOM -> {
+                rowSpacing = Math.min(rowSpacing, Math.sqrt(area / n));
+                yield RandomPattern.independent(shape, n, random);
+            }
+            case BALANCED -> {
+                rowSpacing = Math.min(rowSpacing, Math.sqrt(area / n));
+                yield RandomPattern.balanced(shape, n, random);
+            }
+            default -> {
+                GridPattern grid = GridSize.of(settings, area, n, lines, scale);
+                rowSpacing = Math.min(rowSpacing, grid.acrossM());
+                if (settings.cluster().isEmpty()) {
+                    nearest = Math.min(nearest, grid.nearest() / scale);
+                }
+                yield grid.over(shape, random);
+            }
+        };
+    }
+
+    private void add(Ground ground, Spot spot, OptionalInt cluster) {
+        var point = ground.shape.getFactory().createPoint(spot.at());
+        TractPart part = tract.parts().stream()
+                .filter(p -> ground.name.equals(WHOLE) || p.stratum().equals(ground.name))
+                .min(Comparator.comparingDouble((TractPart p) -> p.shape().distance(point))
+                        .thenComparing(TractPart::stratum))
+                .orElseThrow();
+        double edge = tract.outline().getBoundary().distance(point) / scale;
+        double line = part.shape().getBoundary().distance(point) / scale;
+        double counting = ground.name.equals(WHOLE) ? edge : Math.min(edge, line);
+        plots.add(new LaidPlot(
+                part.stratum(),
+                spot.at(),
+                spot.row() < 0 ? OptionalInt.empty() : OptionalInt.of(spot.row()),
+                spot.column() < 0 ? OptionalInt.empty() : OptionalInt.of(spot.column()),
+                cluster,
+                edge,
+                line,
+                counting < reachM ? SheetPlot.Edge.NEAR : SheetPlot.Edge.INSIDE));
+    }
+
+    private static boolean covers(PreparedGeometry shape, Coordinate at) {
+        return shape.covers(shape.getGeometry().getFactory().createPoint(at));
+    }
+
+    /** A code as a number (Fowler, Noll and Vo, 64 bits; from memory), the same on every machine. */
+    private static long hash(String code) {
+        long hash = 0xcbf29ce484222325L;
+        for (int i = 0; i < code.length(); i++) {
+            hash = (hash ^ code.charAt(i)) * 0x100000001b3L;
+        }
+        return hash;
+    }
+}

@@ -1,0 +1,109 @@
+package quadmean.layout;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
+import org.locationtech.jts.geom.util.PolygonExtracter;
+import quadmean.design.LayoutSettings.Walking;
+import quadmean.measure.Slope;
+
+/** Makes what the sheets show of a layout and its walk. */
+final class SheetMaker {
+    private static final String START = "start";
+
+    private final Tract tract;
+    private final Layout layout;
+    private final Walking walking;
+    private final Coordinate start;
+
+    SheetMaker(Tract tract, Layout layout, Walking walking, Coordinate start) {
+        this.tract = tract;
+        this.layout = layout;
+        this.walking = walking;
+        this.start = start;
+    }
+
+    /** Plots are numbered from 1 as they are walked. */
+    SheetSet set(Route route, OptionalInt asked, List<String> remarks) {
+        List<SheetPlot> plots = new ArrayList<>();
+        for (int i : route.order()) {
+            plots.add(plot(Integer.toString(plots.size() + 1), layout.plots().get(i)));
+        }
+        List<SheetRoute.Leg> legs = new ArrayList<>();
+        List<SheetRoute.Day> days = new ArrayList<>();
+        int number = 0;
+        for (List<Integer> today : route.days()) {
+            int day = days.size() + 1;
+            int first = legs.size();
+            Coordinate at = start;
+            String name = START;
+            for (int i : today) {
+                Coordinate next = layout.plots().get(i).at();
+                String to = Integer.toString(++number);
+                legs.add(leg(day, name, to, at, next));
+                at = next;
+                name = to;
+            }
+            legs.add(leg(day, name, START, at, start));
+            double walk = legs.subList(first, legs.size()).stream()
+                    .mapToDouble(SheetRoute.Leg::horizontalM)
+                    .sum();
+            days.add(new SheetRoute.Day(
+                    day, today.size(), walk, walk / walking.metresPerHour() + today.size() * walking.plotHours()));
+        }
+        return new SheetSet(asked, plots, new SheetRoute(place(start), START, legs, days), remarks);
+    }
+
+    private SheetPlot plot(String number, LaidPlot plot) {
+        double line = plot.edge() == SheetPlot.Edge.NEAR ? Math.min(plot.edgeM(), plot.stratumLineM()) : plot.edgeM();
+        return new SheetPlot(
+                number,
+                plot.stratum(),
+                place(plot.at()),
+                plot.row(),
+                plot.column(),
+                plot.cluster().isPresent() ? Integer.toString(plot.cluster().getAsInt()) : "",
+                plot.edge(),
+                line);
+    }
+
+    private SheetRoute.Leg leg(int day, String from, String to, Coordinate a, Coordinate b) {
+        Course course = tract.grid().course(a, b);
+        double magnetic = walking.declinationDegrees().isPresent()
+                ? compass(course.bearingDegrees(), walking.declinationDegrees().getAsDouble())
+                : Double.NaN;
+        double slope = walking.slopePercent().isPresent()
+                ? new Slope(walking.slopePercent().getAsDouble() / 100).along(course.distanceMetres())
+                : Double.NaN;
+        return new SheetRoute.Leg(day, from, to, course.bearingDegrees(), magnetic, course.distanceMetres(), slope);
+    }
+
+    /** Bearing from magnetic north: the true one less the declination, which is positive to the east. */
+    static double compass(double trueDegrees, double declination) {
+        double turned = (trueDegrees - declination) % 360;
+        return turned < 0 ? turned + 360 : turned;
+    }
+
+    private SheetPlace place(Coordinate at) {
+        Coordinate globe = tract.grid().lonLat(at).orElse(new Coordinate(Double.NaN, Double.NaN));
+        return new SheetPlace(globe.x, globe.y, at.x, at.y);
+    }
+
+    /** The outlines of polygons and of their holes. */
+    static List<List<SheetArea.Corner>> rings(Geometry shape) {
+        List<List<SheetArea.Corner>> rings = new ArrayList<>();
+        for (Object polygon : PolygonExtracter.getPolygons(shape)) {
+            for (Object line : LinearComponentExtracter.getLines((Polygon) polygon)) {
+                rings.add(Arrays.stream(((Geometry) line).getCoordinates())
+                        .map(c -> new SheetArea.Corner(c.x, c.y))
+                        .toList());
+            }
+        }
+        return rings;
+    }
+}
