@@ -39,8 +39,9 @@ final class MapNotes {
     }
 
     private static String lengths(double least, double most) {
-        return String.format(
-                Locale.ROOT, "%+.3f to %+.3f %% off those on the ellipsoid", 100 * (least - 1), 100 * (most - 1));
+        String from = String.format(Locale.ROOT, "%+.3f", 100 * (least - 1));
+        String to = String.format(Locale.ROOT, "%+.3f", 100 * (most - 1));
+        return (from.equals(to) ? from : from + " to " + to) + " % off those on the ellipsoid";
     }
 
     /** True north turned clockwise from the grid's puts the grid's to the west of it. */
