@@ -12,7 +12,7 @@ import quadmean.cruise.ErrorPart.Kind;
 import quadmean.cruise.ErrorPart.Source;
 import quadmean.design.Design;
 import quadmean.estimate.EstimateSettings;
-import quadmean.estimate.ResampledUnits;
+import quadmean.estimate.Resampling;
 import quadmean.estimate.SampledPlot;
 import quadmean.estimate.StandMean;
 import quadmean.estimate.Stem;
@@ -161,8 +161,8 @@ record BudgetMaker(
         if (rules().budget() != BudgetRule.BOOTSTRAP || error.isNone()) {
             return byFormula;
         }
-        Optional<ResampledUnits> units = mean.units();
-        if (units.isEmpty()) {
+        Optional<Resampling> resampling = mean.resampling();
+        if (resampling.isEmpty()) {
             return new ErrorPart(
                     Source.CURVES,
                     Kind.ADDED,
@@ -170,7 +170,7 @@ record BudgetMaker(
                     "The sampling design has no bootstrap, so by formula. " + byFormula.words());
         }
         BootstrapSample sample =
-                RefitBootstrap.run(design, heights, curves, mean, units.get(), tally.plots(), progress);
+                RefitBootstrap.run(design, heights, curves, mean, resampling.get(), tally.plots(), progress);
         double held = sample.se(0) * sample.se(0);
         double refitted = sample.se(1) * sample.se(1);
         return new ErrorPart(
@@ -178,7 +178,7 @@ record BudgetMaker(
                 Kind.ADDED,
                 refitted - held,
                 "What the mean varies more over " + design.estimation().replicates()
-                        + " resamples of the plots when the curves"
+                        + " resamples of the " + resampling.get().unit() + " when the curves"
                         + " are fitted again to each, their forms held, than with the curves as they are; the tie between curves and"
                         + " plots is in it.");
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
 import quadmean.design.Design;
-import quadmean.estimate.ResampledUnits;
+import quadmean.estimate.Resampling;
 import quadmean.estimate.SampledPlot;
 import quadmean.estimate.StandMean;
 import quadmean.height.CurveTable;
@@ -28,7 +28,7 @@ final class RefitBootstrap implements UnitStatistic {
     private final HeightSettings settings;
     private final CurveTable curves;
     private final StandMean mean;
-    private final ResampledUnits units;
+    private final Resampling resampling;
     private final List<Plot> plots = new ArrayList<>();
     private final double[] fixed;
     private final Progress progress;
@@ -39,21 +39,21 @@ final class RefitBootstrap implements UnitStatistic {
             HeightSettings settings,
             CurveTable curves,
             StandMean mean,
-            ResampledUnits units,
+            Resampling resampling,
             List<Plot> tally,
             Progress progress) {
         this.design = design;
         this.settings = settings;
         this.curves = curves;
         this.mean = mean;
-        this.units = units;
+        this.resampling = resampling;
         this.progress = progress;
         Map<String, Plot> byId = new HashMap<>();
         tally.forEach(p -> byId.put(key(p.stratum(), p.id()), p));
-        for (SampledPlot p : units.units()) {
+        for (SampledPlot p : resampling.plots()) {
             plots.add(byId.get(key(p.stratum(), p.id())));
         }
-        this.fixed = units.units().stream().mapToDouble(mean::value).toArray();
+        this.fixed = resampling.plots().stream().mapToDouble(mean::value).toArray();
     }
 
     private static String key(String stratum, String id) {
@@ -66,11 +66,11 @@ final class RefitBootstrap implements UnitStatistic {
             HeightSettings settings,
             CurveTable curves,
             StandMean mean,
-            ResampledUnits units,
+            Resampling resampling,
             List<Plot> tally,
             Progress progress) {
-        RefitBootstrap statistic = new RefitBootstrap(design, settings, curves, mean, units, tally, progress);
-        return Bootstrap.run(units.strata(), statistic, design.estimation().replicates(), design.seed());
+        RefitBootstrap statistic = new RefitBootstrap(design, settings, curves, mean, resampling, tally, progress);
+        return Bootstrap.run(resampling.strata(), statistic, design.estimation().replicates(), design.seed());
     }
 
     @Override
@@ -84,12 +84,14 @@ final class RefitBootstrap implements UnitStatistic {
         return (weights, out) -> {
             CurveTable refitted = curves.refit(trees(weights), settings);
             Woods woods = new Woods(design, books, refitted);
+            double[] shares = resampling.weights().apply(weights);
             out[0] = 0;
             out[1] = 0;
-            for (int i = 0; i < weights.length; i++) {
-                if (weights[i] > 0) {
-                    out[0] += weights[i] * fixed[i];
-                    out[1] += weights[i] * mean.value(filled(i, refitted, woods));
+            for (int i = 0; i < shares.length; i++) {
+                // a share of no number makes the resample one without a value; one of zero asks for no tree
+                if (shares[i] != 0) {
+                    out[0] += shares[i] * fixed[i];
+                    out[1] += shares[i] * mean.value(filled(i, refitted, woods));
                 }
             }
             progress.report(
@@ -99,7 +101,7 @@ final class RefitBootstrap implements UnitStatistic {
     }
 
     private SampledPlot filled(int i, CurveTable refitted, Woods woods) {
-        SampledPlot as = units.units().get(i);
+        SampledPlot as = resampling.plots().get(i);
         return new SampledPlot(
                 as.id(),
                 as.stratum(),
@@ -112,15 +114,20 @@ final class RefitBootstrap implements UnitStatistic {
 
     /** The trees of the drawn plots; a plot drawn twice comes twice, as two plots. */
     private List<Tree> trees(double[] weights) {
-        List<Tree> trees = new ArrayList<>();
+        long[] times = new long[weights.length];
         int first = 0;
-        for (ResampledStratum s : units.strata()) {
+        for (ResampledStratum s : resampling.strata()) {
             for (int i = first; i < first + s.units(); i++) {
-                for (int copy = 0; copy < times(s, weights[i]); copy++) {
-                    add(plots.get(i), copy, trees);
-                }
+                times[i] = times(s, weights[i]);
             }
             first += s.units();
+        }
+        List<Tree> trees = new ArrayList<>();
+        Map<Plot, Integer> copies = new HashMap<>();
+        for (int i = 0; i < plots.size(); i++) {
+            for (long k = 0; k < times[resampling.weights().unit(i)]; k++) {
+                add(plots.get(i), copies.merge(plots.get(i), 1, Integer::sum) - 1, trees);
+            }
         }
         return trees;
     }

@@ -212,8 +212,8 @@ final class CountedSample implements Sample {
         if (!isComplete()) {
             return Optional.empty();
         }
-        ResampledUnits units = points.resampled().orElseThrow();
-        List<SampledPlot> all = units.units();
+        Resampling units = points.resampling().orElseThrow();
+        List<SampledPlot> all = units.plots();
         double[] shares = points.weights();
         List<SampledPlot> items = new ArrayList<>();
         List<Integer> unit = new ArrayList<>();

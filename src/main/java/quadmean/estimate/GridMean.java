@@ -10,7 +10,6 @@ import quadmean.model.VarianceForm;
 import quadmean.stats.GridPosition;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
-import quadmean.stats.Reweighting;
 import quadmean.stats.SystematicVariance;
 import quadmean.stats.Working;
 
@@ -55,14 +54,9 @@ final class GridMean implements StratumEstimator {
 
     @Override
     public Optional<Resampling> resampling(DrawnPlots drawn) {
-        DrawnPlots own = drawn.inOrder();
-        int n = own.plots().size();
-        return Optional.of(Resampling.ofStratum(
-                own.plotsInStratum(),
-                n,
-                own.plots(),
-                Reweighting.same(n),
-                "plots",
+        return Optional.of(Resampling.ofPlots(
+                drawn.inOrder(),
+                same -> same,
                 "Plots of the grid are resampled as if they were random: the limits do not follow the variance by neighbours, which"
                         + " stands in the standard errors."));
     }

@@ -8,7 +8,6 @@ import quadmean.model.VarianceForm;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.PostStratified;
-import quadmean.stats.Reweighting;
 import quadmean.stats.Reweighting.Target;
 import quadmean.stats.Working;
 
@@ -67,17 +66,12 @@ final class GroupedMean implements StratumEstimator {
     @Override
     public Optional<Resampling> resampling(DrawnPlots drawn) {
         DrawnPlots own = drawn.inOrder();
-        int n = own.plots().size();
         List<String> groups = groups(own);
         int[] group = own.plots().stream()
                 .mapToInt(p -> groups.indexOf(p.facts().group()))
                 .toArray();
         double[] ones = own.values(p -> 1);
-        return Optional.of(Resampling.ofStratum(
-                own.plotsInStratum(),
-                n,
-                own.plots(),
-                Reweighting.same(n).scaled(group, groups.size(), ones, Target.known(weights(own))),
-                "plots"));
+        return Optional.of(
+                Resampling.ofPlots(own, same -> same.scaled(group, groups.size(), ones, Target.known(weights(own)))));
     }
 }

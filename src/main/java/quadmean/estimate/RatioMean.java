@@ -8,7 +8,6 @@ import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.Moments;
 import quadmean.stats.RatioEstimate;
-import quadmean.stats.Reweighting;
 import quadmean.stats.Reweighting.Target;
 import quadmean.stats.Working;
 
@@ -49,12 +48,6 @@ final class RatioMean implements StratumEstimator {
     @Override
     public Optional<Resampling> resampling(DrawnPlots drawn) {
         DrawnPlots own = drawn.inOrder();
-        int n = own.plots().size();
-        return Optional.of(Resampling.ofStratum(
-                own.plotsInStratum(),
-                n,
-                own.plots(),
-                Reweighting.same(n).scaled(own.auxiliary(), Target.known(knownMean(own))),
-                "plots"));
+        return Optional.of(Resampling.ofPlots(own, same -> same.scaled(own.auxiliary(), Target.known(knownMean(own)))));
     }
 }

@@ -5,7 +5,6 @@ import java.util.function.ToDoubleFunction;
 import quadmean.model.VarianceForm;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.RegressionEstimate;
-import quadmean.stats.Reweighting;
 import quadmean.stats.Reweighting.Target;
 import quadmean.stats.StraightLine;
 import quadmean.stats.Working;
@@ -46,12 +45,7 @@ final class RegressionMean implements StratumEstimator {
     @Override
     public Optional<Resampling> resampling(DrawnPlots drawn) {
         DrawnPlots own = drawn.inOrder();
-        int n = own.plots().size();
-        return Optional.of(Resampling.ofStratum(
-                own.plotsInStratum(),
-                n,
-                own.plots(),
-                Reweighting.same(n).onLine(own.auxiliary(), Target.known(RatioMean.knownMean(own))),
-                "plots"));
+        return Optional.of(
+                Resampling.ofPlots(own, same -> same.onLine(own.auxiliary(), Target.known(RatioMean.knownMean(own)))));
     }
 }

@@ -1,6 +1,7 @@
 package quadmean.estimate;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import quadmean.stats.ResampledStratum;
 import quadmean.stats.Reweighting;
 
@@ -14,9 +15,9 @@ import quadmean.stats.Reweighting;
  * @param unit the name of the units
  * @param notes what the resamples leave out, in sentences
  */
-record Resampling(
+public record Resampling(
         List<ResampledStratum> strata, List<SampledPlot> plots, Reweighting weights, String unit, List<String> notes) {
-    Resampling {
+    public Resampling {
         strata = List.copyOf(strata);
         plots = List.copyOf(plots);
         notes = List.copyOf(notes);
@@ -25,10 +26,15 @@ record Resampling(
         }
     }
 
-    /** Plots drawn at random within strata. */
-    static Resampling of(ResampledUnits units) {
-        return new Resampling(
-                units.strata(), units.units(), Reweighting.same(units.units().size()), "plots", List.of());
+    /**
+     * Plots drawn at random in one stratum.
+     *
+     * @param plots in an order that does not go by how they came in
+     * @param weights from the plain weights of these plots to those of the estimate
+     */
+    static Resampling ofPlots(DrawnPlots plots, UnaryOperator<Reweighting> weights, String... notes) {
+        int n = plots.plots().size();
+        return ofStratum(plots.plotsInStratum(), n, plots.plots(), weights.apply(Reweighting.same(n)), "plots", notes);
     }
 
     /** One stratum that stands alone; {@link SeparateSample} joins them. */

@@ -98,14 +98,9 @@ interface Sample {
         return "no standard error: too few plots";
     }
 
-    /** Plots that a bootstrap draws and whose weighted sum is the mean; empty where the design is not as plain. */
-    default Optional<ResampledUnits> resampled() {
-        return Optional.empty();
-    }
-
     /** How a bootstrap resamples the design; empty where it has no way to. */
     default Optional<Resampling> resampling() {
-        return resampled().map(Resampling::of);
+        return Optional.empty();
     }
 
     /** Why there is no bootstrap, and what to take instead. */

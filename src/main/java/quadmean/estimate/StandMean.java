@@ -73,8 +73,8 @@ public final class StandMean {
         return sample.areaHa();
     }
 
-    /** The units that a bootstrap draws; empty where the sampling design has none. */
-    public Optional<ResampledUnits> units() {
-        return sample.resampled();
+    /** How a bootstrap resamples the design; empty where it has no way to. */
+    public Optional<Resampling> resampling() {
+        return sample.resampling();
     }
 }

@@ -13,6 +13,7 @@ import quadmean.stats.CollapsedStrata;
 import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.ResampledStratum;
+import quadmean.stats.Reweighting;
 import quadmean.stats.StratifiedMean;
 import quadmean.stats.StratumSample;
 import quadmean.stats.Working;
@@ -122,12 +123,16 @@ final class StratifiedSample implements Sample {
     }
 
     @Override
-    public Optional<ResampledUnits> resampled() {
+    public Optional<Resampling> resampling() {
         List<SampledPlot> units = new ArrayList<>();
         plots.forEach(
                 p -> p.stream().sorted(Comparator.comparing(SampledPlot::id)).forEach(units::add));
-        return Optional.of(new ResampledUnits(
-                samples(plot -> 0).stream().map(ResampledStratum::of).toList(), units));
+        return Optional.of(new Resampling(
+                samples(plot -> 0).stream().map(ResampledStratum::of).toList(),
+                units,
+                Reweighting.same(units.size()),
+                "plots",
+                List.of()));
     }
 
     /** The plots stratum by stratum. */

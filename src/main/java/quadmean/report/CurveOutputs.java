@@ -22,7 +22,7 @@ public final class CurveOutputs {
     public static Map<String, Content> of(CurvesRun.Result result, ChartSet charts) {
         Map<String, Content> files = new LinkedHashMap<>();
         files.put("curves.html", CurvesPage.of(result, charts));
-        files.put("curves.json", EstimateJson.content(json(result)));
+        files.put("curves.json", JsonFile.of(json(result)));
         files.put("curves.csv", CurvesCsv.of(result.curves(), result.design().units()));
         return files;
     }

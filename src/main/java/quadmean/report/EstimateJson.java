@@ -1,12 +1,8 @@
 package quadmean.report;
 
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
 import quadmean.chart.Wording;
@@ -29,16 +25,7 @@ public final class EstimateJson {
 
     /** The result as a JSON document in UTF-8. What cannot be computed is null, with a reason beside it. */
     public static Content of(CruiseResult result) {
-        return content(tree(result));
-    }
-
-    /** A tree as an indented document in UTF-8. */
-    static Content content(ObjectNode root) {
-        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
-        return out -> out.write(
-                (new ObjectMapper().writer(printer).writeValueAsString(root) + "\n").getBytes(StandardCharsets.UTF_8));
+        return JsonFile.of(tree(result));
     }
 
     static ObjectNode tree(CruiseResult result) {

@@ -1,6 +1,5 @@
 package quadmean.report;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -58,14 +57,7 @@ public final class LayoutFiles {
 
     private static void onGlobe(Map<String, Content> files, Design design, SheetSet set) {
         ObjectNode root = geoJson(design, set);
-        files.put(
-                "plots.geojson",
-                out -> out.write((new ObjectMapper()
-                                        .writerWithDefaultPrettyPrinter()
-                                        .writeValueAsString(root)
-                                        .replace(System.lineSeparator(), "\n")
-                                + "\n")
-                        .getBytes(StandardCharsets.UTF_8)));
+        files.put("plots.geojson", JsonFile.of(root));
         files.put(
                 "plots.gpx",
                 out -> GpxWriter.write(design.name(), "Plots, seed " + design.seed(), set.plots(), set.route(), out));

@@ -3,7 +3,6 @@ package quadmean.report;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
-import quadmean.model.Estimator;
 import quadmean.model.SelectionMethod;
 
 /** How the confidence limits were made, in words. */
@@ -47,22 +46,12 @@ final class LimitWords {
     }
 
     private static String resamples(Design design) {
-        String words = design.estimation().replicates() + " resamples, seed " + design.seed() + ": of the n "
-                + units(design.estimation().estimation().estimator())
+        String words = design.estimation().replicates() + " resamples, seed " + design.seed()
+                + ": of the n units that the design draws (the notes name them)"
                 + (design.strata().size() > 1 ? " of each stratum" : "")
                 + " n - 1 are drawn with replacement, and the estimate is made anew from each, so that resamples vary as it does."
                 + " Few plots tell a bootstrap no more than they tell Student's t.";
         return isSystematic(design) ? words + " A systematic sample is drawn from as if its plots were random." : words;
-    }
-
-    /** What is drawn: the units of the sampling design. */
-    private static String units(Estimator estimator) {
-        return switch (estimator) {
-            case MEAN, RATIO, REGRESSION, POST_STRATIFIED, HORVITZ_THOMPSON -> "plots";
-            case CLUSTER, TWO_STAGE -> "clusters";
-            case DOUBLE_RATIO, DOUBLE_REGRESSION, DOUBLE_STRATIFIED -> "plots listed, visited or not,";
-            case HANSEN_HURWITZ -> "draws";
-        };
     }
 
     private static boolean isSystematic(Design design) {

@@ -1,9 +1,7 @@
 package quadmean.report;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,14 +22,7 @@ public final class PlanOutputs {
     public static Map<String, Content> of(Design design, CruisePlan plan) {
         Map<String, Content> files = new LinkedHashMap<>();
         ObjectNode root = json(design, plan);
-        files.put(
-                "plan.json",
-                out -> out.write((new ObjectMapper()
-                                        .writerWithDefaultPrettyPrinter()
-                                        .writeValueAsString(root)
-                                        .replace(System.lineSeparator(), "\n")
-                                + "\n")
-                        .getBytes(StandardCharsets.UTF_8)));
+        files.put("plan.json", JsonFile.of(root));
         files.put("plan.csv", csv(plan));
         return files;
     }

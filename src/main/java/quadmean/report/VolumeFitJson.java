@@ -24,7 +24,7 @@ final class VolumeFitJson {
     }
 
     static Content of(VolumeFits fits) {
-        return EstimateJson.content(new VolumeFitJson(fits.settings().units()).root(fits));
+        return JsonFile.of(new VolumeFitJson(fits.settings().units()).root(fits));
     }
 
     private ObjectNode root(VolumeFits fits) {

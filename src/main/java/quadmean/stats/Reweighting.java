@@ -139,8 +139,13 @@ public final class Reweighting {
         return unit.length;
     }
 
+    /** The unit that an item belongs to. */
+    public int unit(int item) {
+        return unit[item];
+    }
+
     /** The weights of the items for those of the units. */
-    double[] apply(double[] units) {
+    public double[] apply(double[] units) {
         double[] items = new double[unit.length];
         for (int i = 0; i < items.length; i++) {
             items[i] = units[unit[i]] * factor[i];
@@ -158,8 +163,16 @@ public final class Reweighting {
      */
     public static Reweighting joined(List<Reweighting> strata, List<ResampledStratum> design) {
         Arguments.sameLength(strata.size(), design.size(), "strata");
-        int all = strata.stream().mapToInt(Reweighting::items).sum();
-        return new Reweighting(new int[all], new double[all], List.of((units, items) -> {
+        int[] unit = new int[strata.stream().mapToInt(Reweighting::items).sum()];
+        int first = 0;
+        int item = 0;
+        for (int h = 0; h < strata.size(); h++) {
+            for (int own : strata.get(h).unit) {
+                unit[item++] = first + own;
+            }
+            first += design.get(h).units();
+        }
+        return new Reweighting(unit, new double[unit.length], List.of((units, items) -> {
             int u = 0;
             int i = 0;
             for (int h = 0; h < strata.size(); h++) {

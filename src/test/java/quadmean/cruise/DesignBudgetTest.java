@@ -29,7 +29,10 @@ class DesignBudgetTest {
                         "../datasets",
                         Path.of("datasets").toAbsolutePath().toString().replace('\\', '/'))
                 .replaceAll("target_attribute = \"\\w+\"", "target_attribute = \"" + target + '"');
-        Path file = Files.writeString(folder.resolve("design.toml"), text + "\n" + more);
+        return budget(Files.writeString(folder.resolve("design.toml"), text + "\n" + more));
+    }
+
+    private static ErrorBudget budget(Path file) throws IOException {
         CruiseRun run =
                 Cruise.run(Objects.requireNonNull(DesignReader.read(file).design()));
         return Objects.requireNonNull(run.result()).budgets().get(0);
@@ -115,5 +118,25 @@ class DesignBudgetTest {
         assertEquals(
                 List.of(),
                 Objects.requireNonNull(ShippedCruises.run(name).result()).budgets());
+    }
+
+    /** Clusters of one plot each are plots (by definition): curves fitted again to their resamples give the same part. */
+    @Test
+    void curvesAreFittedAgainUnderOtherDesignsToo() throws IOException {
+        StringBuilder list = new StringBuilder("plot,cluster,cluster_size\n");
+        for (int plot = 1; plot <= 72; plot++) {
+            list.append(plot).append(',').append(plot).append(",1\n");
+        }
+        Files.writeString(folder.resolve("plots.csv"), list);
+        String refit = "\n[estimate]\nbudget = \"bootstrap\"\nreplicates = 100\n";
+        ErrorBudget plots = budget("idaho-points", "volume", refit);
+        ErrorPart expected = part(plots, Source.CURVES);
+        String text = Files.readString(folder.resolve("design.toml"))
+                .replace("plots = [\"1-72\"]", "plot_list = \"plots.csv\"")
+                .replace("\"systematic\"", "\"simple_random\"");
+        Path file = Files.writeString(folder.resolve("clusters.toml"), text + "estimator = \"cluster\"\n");
+        ErrorPart clusters = part(budget(file), Source.CURVES);
+        assertTrue(clusters.words().contains("100 resamples of the clusters"), clusters.words());
+        Tolerance.ROUNDING.check(expected.variance(), clusters.variance(), "curves");
     }
 }
