@@ -76,9 +76,10 @@ final class PlanCommand extends DesignCommand {
             return refuse(List.of(unknownVariation(design, unusable)), inputs(design));
         }
         List<String> remarks = new ArrayList<>();
+        Tract tract = null;
         if (design.tract().isPresent()) {
             TractReading reading = BoundaryReader.read(design);
-            Tract tract = reading.tract();
+            tract = reading.tract();
             if (tract == null) {
                 return refuse(reading.problems(), inputs(design));
             }
@@ -88,7 +89,7 @@ final class PlanCommand extends DesignCommand {
         }
         CruisePlan plan = Planner.plan(design, variation, outlook);
         print(design, plan);
-        PlanLayout layout = PlanLayout.of(design, plan);
+        PlanLayout layout = PlanLayout.of(design, tract, plan);
         if (layout.outcome() == PlanLayout.Outcome.REFUSED) {
             return refuse(layout.problems(), inputs(design));
         }

@@ -4,12 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
-import quadmean.layout.BoundaryReader;
 import quadmean.layout.FieldPlan;
 import quadmean.layout.SheetSet;
 import quadmean.layout.Tract;
-import quadmean.layout.TractReading;
 import quadmean.model.Problem;
 import quadmean.plan.CruisePlan;
 import quadmean.plan.PlanOption;
@@ -22,7 +21,7 @@ import quadmean.report.SheetMap;
  *
  * @param files what to write, none if it is refused
  * @param notes what to say
- * @param problems what refuses it, and what was kept of the boundary
+ * @param problems what refuses it
  * @param outcome whether plots were laid out
  */
 record PlanLayout(Map<String, Content> files, List<String> notes, List<Problem> problems, Outcome outcome) {
@@ -33,14 +32,10 @@ record PlanLayout(Map<String, Content> files, List<String> notes, List<Problem> 
         REFUSED
     }
 
-    static PlanLayout of(Design design, CruisePlan plan) {
-        if (design.layout().isEmpty()) {
+    /** Lays out, if the design asks for it; {@code tract} is null where it has none. */
+    static PlanLayout of(Design design, @Nullable Tract tract, CruisePlan plan) {
+        if (design.layout().isEmpty() || tract == null) {
             return new PlanLayout(Map.of(), List.of(), List.of(), Outcome.NONE);
-        }
-        TractReading reading = BoundaryReader.read(design);
-        Tract tract = reading.tract();
-        if (tract == null) {
-            return new PlanLayout(Map.of(), List.of(), reading.problems(), Outcome.REFUSED);
         }
         FieldPlan field = FieldPlan.of(design, tract, planned(plan));
         SheetSet set = field.set();
@@ -50,7 +45,7 @@ record PlanLayout(Map<String, Content> files, List<String> notes, List<Problem> 
         return new PlanLayout(
                 LayoutFiles.of(design, set, Optional.of(SheetMap.picture(field.areas(), set, design.units()))),
                 field.notes(),
-                reading.problems(),
+                List.of(),
                 Outcome.LAID);
     }
 

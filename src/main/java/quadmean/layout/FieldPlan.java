@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -48,8 +49,13 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
         if (reach.isEmpty()) {
             return refused(design, "layout", "", "a complete tally has no plots to lay out; leave [layout] out");
         }
+        int size = settings.cluster().map(LayoutSettings.Cluster::plots).orElse(1);
         Map<String, Integer> asked =
-                settings.plots().isPresent() ? shared(tract, settings.plots().getAsInt()) : planned;
+                settings.plots().isPresent() ? shared(tract, settings.plots().getAsInt()) : inClusters(planned, size);
+        Optional<String> trouble = LayoutChecks.before(settings, tract, asked);
+        if (trouble.isPresent()) {
+            return refused(design, "layout", "", trouble.get());
+        }
         Layout layout = PlotLayout.lay(settings, tract, asked, reach.getAsDouble(), design.seed());
         Coordinate start = start(design, tract);
         double away = tract.outline().distance(tract.outline().getFactory().createPoint(start));
@@ -82,10 +88,25 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
         List<Coordinate> places = layout.plots().stream().map(LaidPlot::at).toList();
         Route route = Route.of(places, start, settings.walking(), layout.rowSpacingM(), layout.linesDegrees());
         List<String> notes = new ArrayList<>(layout.notes());
+        if (fixed) {
+            LayoutChecks.overlaps(layout.plots(), reach.getAsDouble()).ifPresent(notes::add);
+        }
+        if (size > 1 && settings.plots().isEmpty() && settings.spacingM().isEmpty()) {
+            notes.add("The plots of the plan are run in clusters of " + size
+                    + ", rounded up. Plots of a cluster are alike, so that"
+                    + " the target may take more of them than the plan says of single plots.");
+        }
         notes.addAll(route.notes());
-        OptionalInt number = layout.asked() > 0 ? OptionalInt.of(layout.asked()) : OptionalInt.empty();
+        OptionalInt number = layout.asked() > 0 ? OptionalInt.of(layout.asked() * size) : OptionalInt.empty();
         SheetSet set = new SheetMaker(tract, layout, settings.walking(), start).set(route, number, notes);
         return new FieldPlan(set, areas(design, tract), notes, List.of());
+    }
+
+    /** As many clusters as hold the planned plots. */
+    private static Map<String, Integer> inClusters(Map<String, Integer> planned, int size) {
+        Map<String, Integer> clusters = new LinkedHashMap<>();
+        planned.forEach((code, plots) -> clusters.put(code, (plots + size - 1) / size));
+        return clusters;
     }
 
     private static FieldPlan refused(Design design, String key, String value, String detail) {

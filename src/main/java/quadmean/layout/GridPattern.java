@@ -37,6 +37,13 @@ record GridPattern(double alongM, double acrossM, double shift, double degrees) 
         return Math.min(alongM, Math.hypot(acrossM, shift * alongM));
     }
 
+    /** How many points of the lattice have to be looked at to cover a shape. */
+    double points(Geometry shape) {
+        Envelope box = shape.getEnvelopeInternal();
+        double width = Math.hypot(box.getWidth(), box.getHeight());
+        return (width / acrossM + 1) * (width / alongM + 1);
+    }
+
     /** The points of one lattice inside the box around a shape. */
     List<Spot> over(Geometry shape, SplittableRandom random) {
         Envelope box = shape.getEnvelopeInternal();

@@ -43,16 +43,23 @@ final class RandomPattern {
         }
         List<Spot> spots = new ArrayList<>();
         Envelope box = new Envelope(shape.getEnvelopeInternal());
-        quarter(shape, box, marks, 0, spots, random);
+        quarter(shape, box, marks, step, 0, spots, random);
         return spots;
     }
 
     private static void quarter(
-            Geometry shape, Envelope box, List<Double> marks, int depth, List<Spot> spots, SplittableRandom random) {
+            Geometry shape,
+            Envelope box,
+            List<Double> marks,
+            double step,
+            int depth,
+            List<Spot> spots,
+            SplittableRandom random) {
         if (marks.isEmpty()) {
             return;
         }
-        if (marks.size() == 1 || depth == DEEPEST) {
+        // a larger cell can hold two marks: drawing freely in it whenever it holds one would favour its small quarters
+        if (shape.getArea() <= step || depth == DEEPEST) {
             spots.addAll(independent(shape, marks.size(), random));
             return;
         }
@@ -74,7 +81,7 @@ final class RandomPattern {
                     .filter(m -> m >= low && m < high)
                     .map(m -> m - low)
                     .toList();
-            quarter(parts.get(i), quarters.get(i), mine, depth + 1, spots, random);
+            quarter(parts.get(i), quarters.get(i), mine, step, depth + 1, spots, random);
             from = high;
         }
     }

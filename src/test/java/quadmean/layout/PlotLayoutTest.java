@@ -204,4 +204,26 @@ class PlotLayoutTest {
             assertEquals(p.edgeM() < 10, p.edge() == SheetPlot.Edge.NEAR);
         }
     }
+
+    /**
+     * A strip beside a square, and another square: the strip is 1000 of 21 000 m² and gets that share of all plots (by definition),
+     * within four standard deviations of so many plots drawn apart.
+     */
+    @Test
+    void aThinStripHasNoMoreThanItsShare() {
+        String strip = "MULTIPOLYGON (((0 0, 200 0, 200 10, 100 10, 100 100, 0 100, 0 0)),"
+                + " ((300 300, 400 300, 400 400, 300 400, 300 300)))";
+        LayoutSettings balanced = settings(Pattern.BALANCED, 0, Optional.empty());
+        Tract tract = tract(new TractPart("A", shape(strip)));
+        int runs = 8000;
+        int inStrip = 0;
+        for (int seed = 0; seed < runs; seed++) {
+            inStrip += (int) PlotLayout.lay(balanced, tract, Map.of("A", 3), 1, seed).plots().stream()
+                    .filter(p -> p.at().x > 100 && p.at().x < 250)
+                    .count();
+        }
+        double share = 1000 / 21_000.0;
+        double sd = Math.sqrt(share * (1 - share) / (3 * runs));
+        assertEquals(share, inStrip / (3.0 * runs), 4 * sd, "share of the strip");
+    }
 }

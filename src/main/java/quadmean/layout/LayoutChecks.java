@@ -1,0 +1,64 @@
+package quadmean.layout;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import quadmean.design.LayoutSettings;
+
+/** Layouts that cannot be run, and plots that chance put on top of one another. */
+final class LayoutChecks {
+    /** Plots of a layout at the most, as for {@code plots} in the design. */
+    private static final int MOST_PLOTS = 5000;
+
+    /** Points of a lattice around the tract at the most: long thin cells have many where few plots fall. */
+    private static final double MOST_POINTS = 1e6;
+
+    private LayoutChecks() {}
+
+    /** What keeps a layout from being drawn, in words; empty if nothing does. */
+    static Optional<String> before(LayoutSettings settings, Tract tract, Map<String, Integer> asked) {
+        int total = asked.values().stream().mapToInt(Integer::intValue).sum();
+        if (total == 0 && settings.spacingM().isEmpty()) {
+            return Optional.of("no number of plots is known, for none reaches the target; write plots or spacing");
+        }
+        if (!settings.pattern().isGrid()) {
+            return Optional.empty();
+        }
+        double area =
+                tract.parts().stream().mapToDouble(p -> p.shape().getArea()).sum();
+        GridPattern grid = GridSize.of(settings, area, Math.max(1, total), 0, 1);
+        double plots =
+                area / grid.cell() * settings.cluster().map(c -> c.plots()).orElse(1);
+        return plots > MOST_PLOTS || grid.points(tract.outline()) > MOST_POINTS
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "plots %.3g m apart on lines %.3g m apart make about %.0f on this tract, and %d are the most; write a larger"
+                                + " spacing",
+                        grid.alongM(),
+                        grid.acrossM(),
+                        plots,
+                        MOST_PLOTS))
+                : Optional.empty();
+    }
+
+    /** Says how many pairs of plots overlap, if any: chance, or two grids that meet, may put them there. */
+    static Optional<String> overlaps(List<LaidPlot> plots, double radiusM) {
+        int pairs = 0;
+        for (int i = 0; i < plots.size(); i++) {
+            for (int k = 0; k < i; k++) {
+                pairs += plots.get(i).at().distance(plots.get(k).at()) < 2 * radiusM ? 1 : 0;
+            }
+        }
+        return pairs == 0
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "%d pair%s of plots lie%s nearer to each other than the %.1f m that a plot is across: both are run where they"
+                                + " fell, and a tree on both counts on each.",
+                        pairs,
+                        pairs == 1 ? "" : "s",
+                        pairs == 1 ? "s" : "",
+                        2 * radiusM));
+    }
+}
