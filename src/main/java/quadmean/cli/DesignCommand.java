@@ -56,7 +56,9 @@ abstract class DesignCommand implements Callable<Integer> {
             String what =
                     Files.isDirectory(designFile) ? "a design is a file, and this is a folder: " : "there is no file ";
             throw new CommandException(
-                    ExitCode.USAGE, what + designFile + "; designs/README.md tells how to write one");
+                    ExitCode.USAGE,
+                    what + designFile
+                            + "; designs/README.md tells how to write one, and quadmean start DIR sets one up");
         }
         try {
             Optional<ExitCode> done = insteadOfDesign(designFile, out);

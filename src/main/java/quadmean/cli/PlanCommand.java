@@ -40,9 +40,11 @@ import quadmean.units.Basis;
         description = "Works out how many plots reach the target error, and how they are shared among strata.",
         footer = {
             "",
-            "Writes plan.json, plan.csv and sheets.html: what to print for the crew; with [layout] in the design also",
-            "the plots on the map, the walk, and files for receivers. The variation comes from [plan] cv, from expected_mean and expected_cv of",
-            "each stratum, or with [plan] pilot = \"tally\" from the tally. Example:",
+            "Writes plan.json, plan.csv and sheets.html, which the crew takes along; with",
+            "[layout] in the design also the plots on the map, the walk, and files for",
+            "receivers. The variation comes from [plan] cv, from expected_mean and",
+            "expected_cv of each stratum, or with [plan] pilot = \"tally\" from the tally.",
+            "Example:",
             "  quadmean plan designs/demo.toml"
         })
 final class PlanCommand extends DesignCommand {

@@ -49,10 +49,11 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
         if (reach.isEmpty()) {
             return refused(design, "layout", "", "a complete tally has no plots to lay out; leave [layout] out");
         }
+        LengthText lengths = new LengthText(design.units());
         int size = settings.cluster().map(LayoutSettings.Cluster::plots).orElse(1);
         Map<String, Integer> asked =
                 settings.plots().isPresent() ? shared(tract, settings.plots().getAsInt()) : inClusters(planned, size);
-        Optional<String> trouble = LayoutChecks.before(settings, tract, asked);
+        Optional<String> trouble = LayoutChecks.before(settings, tract, asked, lengths);
         if (trouble.isPresent()) {
             return refused(design, "layout", "", trouble.get());
         }
@@ -78,24 +79,23 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
                     design,
                     "layout",
                     "",
-                    String.format(
-                            Locale.ROOT,
-                            "plots would lie %.1f m apart, and one is %.1f m across: they would overlap; ask for fewer plots, a"
-                                    + " larger spacing, or smaller plots",
-                            layout.nearestM(),
-                            2 * reach.getAsDouble()));
+                    "plots would lie " + lengths.of(layout.nearestM(), 1) + " apart, and one is "
+                            + lengths.of(2 * reach.getAsDouble(), 1)
+                            + " across: they would overlap; ask for fewer plots, a larger spacing, or smaller plots");
         }
         List<Coordinate> places = layout.plots().stream().map(LaidPlot::at).toList();
         Route route = Route.of(places, start, settings.walking(), layout.rowSpacingM(), layout.linesDegrees());
         List<String> notes = new ArrayList<>(layout.notes());
         if (fixed) {
-            LayoutChecks.overlaps(layout.plots(), reach.getAsDouble()).ifPresent(notes::add);
+            LayoutChecks.overlaps(layout.plots(), reach.getAsDouble(), lengths).ifPresent(notes::add);
         }
         if (size > 1 && settings.plots().isEmpty() && settings.spacingM().isEmpty()) {
             notes.add("The plots of the plan are run in clusters of " + size
                     + ", rounded up. Plots of a cluster are alike, so that"
                     + " the target may take more of them than the plan says of single plots.");
         }
+        notes.add("The walk is " + lengths.of(route.lengthM(), 0) + " long on the map, the serpentine "
+                + lengths.of(route.serpentineM(), 0) + ", the ways to and from each day's plots included.");
         notes.addAll(route.notes());
         OptionalInt number = layout.asked() > 0 ? OptionalInt.of(layout.asked() * size) : OptionalInt.empty();
         SheetSet set = new SheetMaker(tract, layout, settings.walking(), start).set(route, number, notes);

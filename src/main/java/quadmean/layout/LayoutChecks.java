@@ -17,7 +17,8 @@ final class LayoutChecks {
     private LayoutChecks() {}
 
     /** What keeps a layout from being drawn, in words; empty if nothing does. */
-    static Optional<String> before(LayoutSettings settings, Tract tract, Map<String, Integer> asked) {
+    static Optional<String> before(
+            LayoutSettings settings, Tract tract, Map<String, Integer> asked, LengthText lengths) {
         int total = asked.values().stream().mapToInt(Integer::intValue).sum();
         if (total == 0 && settings.spacingM().isEmpty()) {
             return Optional.of("no number of plots is known, for none reaches the target; write plots or spacing");
@@ -33,17 +34,17 @@ final class LayoutChecks {
         return plots > MOST_PLOTS || grid.points(tract.outline()) > MOST_POINTS
                 ? Optional.of(String.format(
                         Locale.ROOT,
-                        "plots %.3g m apart on lines %.3g m apart make about %.0f on this tract, and %d are the most; write a larger"
+                        "plots %s apart on lines %s apart make about %.0f on this tract, and %d are the most; write a larger"
                                 + " spacing",
-                        grid.alongM(),
-                        grid.acrossM(),
+                        lengths.of(grid.alongM(), 2),
+                        lengths.of(grid.acrossM(), 2),
                         plots,
                         MOST_PLOTS))
                 : Optional.empty();
     }
 
     /** Says how many pairs of plots overlap, if any: chance, or two grids that meet, may put them there. */
-    static Optional<String> overlaps(List<LaidPlot> plots, double radiusM) {
+    static Optional<String> overlaps(List<LaidPlot> plots, double radiusM, LengthText lengths) {
         int pairs = 0;
         for (int i = 0; i < plots.size(); i++) {
             for (int k = 0; k < i; k++) {
@@ -54,11 +55,11 @@ final class LayoutChecks {
                 ? Optional.empty()
                 : Optional.of(String.format(
                         Locale.ROOT,
-                        "%d pair%s of plots lie%s nearer to each other than the %.1f m that a plot is across: both are run where they"
+                        "%d pair%s of plots lie%s nearer to each other than the %s that a plot is across: both are run where they"
                                 + " fell, and a tree on both counts on each.",
                         pairs,
                         pairs == 1 ? "" : "s",
                         pairs == 1 ? "s" : "",
-                        2 * radiusM));
+                        lengths.of(2 * radiusM, 1)));
     }
 }

@@ -91,9 +91,8 @@ public final class PlotLayout {
         Geometry kept = shape.intersection(tract.outline().buffer(-settings.bufferM() * scale));
         notes.add(String.format(
                 Locale.ROOT,
-                "A buffer of %.1f m keeps plots off %.1f %% of the ground: what stands there is in no estimate, and where"
+                "The buffer keeps plots off %.1f %% of the ground: what stands there is in no estimate, and where"
                         + " edges differ from the inside the estimate for the whole tract is biased.",
-                settings.bufferM(),
                 100 * (1 - kept.getArea() / shape.getArea())));
         return kept;
     }

@@ -48,11 +48,6 @@ public record Route(List<List<Integer>> days, double lengthM, double serpentineM
                 .min(Comparator.comparingDouble(DayLoads.Split::lengthM))
                 .orElseThrow();
         List<String> notes = new ArrayList<>();
-        notes.add(String.format(
-                Locale.ROOT,
-                "The walk is %.0f m long on the map, the serpentine %.0f m, the ways to and from each day's plots included.",
-                best.lengthM(),
-                plain));
         best.tooLong()
                 .forEach(hours -> notes.add(String.format(
                         Locale.ROOT,

@@ -60,11 +60,11 @@ class LayoutCommandTest {
         assertTrue(run.err().contains(words), run.err());
     }
 
-    /** 300 random circles of 22.7 m on 48.6 ha: pairs nearer than that are all but sure (about 300²/2·π·22.7²/486000 = 150). */
+    /** 300 random circles of 74.5 ft (22.7 m) on 48.6 ha: pairs nearer than that are all but sure (about 300²/2·π·22.7²/486000 = 150). */
     @Test
     void overlapsByChanceAreCounted() throws IOException {
         Run run = plan("pattern = \"random\"\nplots = 300\n");
         run.assertCode(0);
-        assertTrue(run.out().contains("pairs of plots lie nearer to each other than the 22.7 m"), run.out());
+        assertTrue(run.out().contains("pairs of plots lie nearer to each other than the 74.5 ft"), run.out());
     }
 }
