@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import quadmean.cruise.ErrorPart.Kind;
@@ -76,6 +77,7 @@ class IdahoBudgetTest {
      * 2·√(Var(mean)·Var(shift)/R) = 2·√(469·4/6000) = 1.1 (m³/ha)²; four of them.
      */
     @Test
+    @Tag("slow")
     void curvesByFormulaAgreeWithCurvesFittedAgain() throws IOException {
         CruiseResult refitted = run("\n[estimate]\nbudget = \"bootstrap\"\nreplicates = 6000\n");
         Tolerance.absolute("four Monte Carlo errors of 6000 resamples", 4.5)

@@ -210,6 +210,7 @@ class PlotLayoutTest {
      * within four standard deviations of so many plots drawn apart.
      */
     @Test
+    @Tag("slow")
     void aThinStripHasNoMoreThanItsShare() {
         String strip = "MULTIPOLYGON (((0 0, 200 0, 200 10, 100 10, 100 100, 0 100, 0 0)),"
                 + " ((300 300, 400 300, 400 400, 300 400, 300 300)))";
