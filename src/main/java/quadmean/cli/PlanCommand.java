@@ -96,7 +96,7 @@ final class PlanCommand extends DesignCommand {
             return refuse(layout.problems(), inputs(design));
         }
         layout.notes().forEach(n -> out().println("  " + n));
-        Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan));
+        Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan, layout.field()));
         files.put("sheets.html", FieldSheets.of(design, SheetSet.withoutPlaces(remarks), Optional.empty()));
         files.putAll(layout.files());
         for (Path p : write(design, files)) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,11 +35,12 @@ public final class LayoutFiles {
             "row",
             "column",
             "cluster",
+            "cluster_size",
             "edge",
             "edge_m");
 
     private static final List<String> LEG_HEADER =
-            List.of("day", "from", "to", "true_bearing_deg", "compass_bearing_deg", "horizontal_m", "ground_m");
+            List.of("day", "from", "to", "true_bearing_deg", "compass_bearing_deg", "horizontal_m", "ground_m", "way");
 
     private LayoutFiles() {}
 
@@ -64,10 +66,20 @@ public final class LayoutFiles {
     }
 
     static Content plots(SheetSet set) {
-        return Csv.of(PLOT_HEADER, set.plots().stream().map(LayoutFiles::row));
+        Map<String, Integer> sizes = new HashMap<>();
+        set.plots().forEach(p -> sizes.merge(cluster(p), 1, Integer::sum));
+        return Csv.of(
+                PLOT_HEADER,
+                set.plots().stream()
+                        .map(p -> row(p, p.cluster().isEmpty() ? "" : Integer.toString(sizes.get(cluster(p))))));
     }
 
-    private static List<String> row(SheetPlot plot) {
+    /** A cluster counts for itself in each stratum. */
+    private static String cluster(SheetPlot plot) {
+        return plot.stratum() + "\n" + plot.cluster();
+    }
+
+    private static List<String> row(SheetPlot plot, String clusterSize) {
         SheetPlace at = plot.place();
         return List.of(
                 plot.number(),
@@ -79,6 +91,7 @@ public final class LayoutFiles {
                 whole(plot.row()),
                 whole(plot.column()),
                 plot.cluster(),
+                clusterSize,
                 plot.isNearEdge() ? "near" : "",
                 Csv.number(plot.edgeDistanceM()));
     }
@@ -97,7 +110,8 @@ public final class LayoutFiles {
                     Csv.number(leg.trueBearing()),
                     Csv.number(leg.compassBearing()),
                     Csv.number(leg.horizontalM()),
-                    Csv.number(leg.slopeM())));
+                    Csv.number(leg.slopeM()),
+                    leg.way().id()));
         }
         return Csv.of(LEG_HEADER, rows.stream());
     }
@@ -138,6 +152,7 @@ public final class LayoutFiles {
         JsonNumbers.put(about, "compassBearingDeg", leg.compassBearing());
         JsonNumbers.put(about, "horizontalM", leg.horizontalM());
         JsonNumbers.put(about, "groundM", leg.slopeM());
+        about.put("way", leg.way().id());
     }
 
     private static SheetPlace end(String name, SheetSet set) {

@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import quadmean.design.Design;
+import quadmean.layout.FieldPlan;
 import quadmean.plan.CruisePlan;
 import quadmean.plan.PlanOption;
 import quadmean.plan.StratumOutlook;
@@ -19,9 +21,10 @@ public final class PlanOutputs {
     private PlanOutputs() {}
 
     /** Content by file name: {@code plan.json} and {@code plan.csv}. */
-    public static Map<String, Content> of(Design design, CruisePlan plan) {
+    public static Map<String, Content> of(Design design, CruisePlan plan, Optional<FieldPlan> field) {
         Map<String, Content> files = new LinkedHashMap<>();
         ObjectNode root = json(design, plan);
+        field.ifPresent(f -> root.set("layout", LayoutJson.of(design, f)));
         files.put("plan.json", JsonFile.of(root));
         files.put("plan.csv", csv(plan));
         return files;

@@ -47,6 +47,10 @@ final class SheetPlots {
         if (ground) {
             head.add("along the ground (" + lengths.unit() + ")");
         }
+        boolean ways = legs.stream().anyMatch(l -> l.way() != SheetRoute.Way.OPEN);
+        if (ways) {
+            head.add("*on the way");
+        }
         head.addAll(placeHead(set));
         head.addAll(List.of("*line at", "*done, by, time"));
         String caption = String.format(
@@ -67,6 +71,9 @@ final class SheetPlots {
             row.add(lengths.length(leg.horizontalM(), 0));
             if (ground) {
                 row.add(lengths.length(leg.slopeM(), 0));
+            }
+            if (ways) {
+                row.add(leg.way().words());
             }
             row.addAll(place(set, leg, plot));
             row.addAll(List.of(plot.map(p -> edge(p, lengths)).orElse(""), ""));
