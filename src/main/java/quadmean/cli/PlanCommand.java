@@ -99,7 +99,13 @@ final class PlanCommand extends DesignCommand {
         Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan, layout.field()));
         files.put("sheets.html", FieldSheets.of(design, SheetSet.withoutPlaces(remarks), Optional.empty()));
         files.putAll(layout.files());
-        for (Path p : write(design, files)) {
+        PlotListFile list = new PlotListFile(design, folder());
+        Optional<Problem> replaced = list.replaced(files.get("plots.csv"));
+        if (replaced.isPresent()) {
+            return refuse(List.of(replaced.get()), inputs(design));
+        }
+        list.compared(files.get("plots.csv")).ifPresent(n -> out().println("  " + n));
+        for (Path p : write(files, list.kept(inputs(design)))) {
             out().println("Written: " + p);
         }
         return ExitCode.DONE;

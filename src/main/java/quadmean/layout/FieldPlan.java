@@ -70,7 +70,9 @@ public record FieldPlan(
         if (trouble.isPresent()) {
             return refused(design, "layout", "", trouble.get());
         }
-        Layout layout = PlotLayout.lay(settings, tract, asked, reach.getAsDouble(), design.seed());
+        double near =
+                PlotReach.ofTreatment(reach.getAsDouble(), design.plotRules().boundary());
+        Layout layout = PlotLayout.lay(settings, tract, asked, near, design.seed());
         Coordinate start = start(design, tract);
         double away = tract.outline().distance(tract.outline().getFactory().createPoint(start));
         if (!(away <= FARTHEST_START)) {

@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Coordinate;
  * @param cluster number of its cluster, if it has one
  * @param edgeM distance to the line of the tract (m)
  * @param lineM distance to the nearest line that counts: that of the tract, or of its stratum where each is laid out for itself (m)
- * @param edge whether its trees can lie beyond a line that counts
+ * @param edge whether the boundary treatment concerns it
  */
 public record LaidPlot(
         String stratum,

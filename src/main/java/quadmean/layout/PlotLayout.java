@@ -48,7 +48,7 @@ public final class PlotLayout {
      * Lays plots out.
      *
      * @param asked plots (or clusters) asked for by code of stratum
-     * @param reachM how far trees of a plot can lie from its centre (m)
+     * @param reachM how near to a line the boundary treatment concerns a plot (m)
      * @param seed seed; each stratum draws from a stream of its own, whatever its place in the file
      */
     public static Layout lay(
