@@ -1,5 +1,6 @@
 package quadmean.cli;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,12 +49,14 @@ record PlanLayout(
         if (set == null) {
             return new PlanLayout(Map.of(), Optional.empty(), List.of(), field.problems(), Outcome.REFUSED);
         }
-        return new PlanLayout(
-                LayoutFiles.of(design, set, Optional.of(SheetMap.picture(field.areas(), set, design.units()))),
-                Optional.of(field),
-                field.notes(),
-                List.of(),
-                Outcome.LAID);
+        Map<String, Content> files =
+                LayoutFiles.of(design, set, Optional.of(SheetMap.picture(field.areas(), set, design.units())));
+        List<String> notes = new ArrayList<>(field.notes());
+        if (!files.containsKey("map.png")) {
+            notes.add(
+                    "map.png could not be drawn, for this computer gives the program no fonts; map.svg has the same map.");
+        }
+        return new PlanLayout(files, Optional.of(field), notes, List.of(), Outcome.LAID);
     }
 
     /** Plots of the first way that reaches the target, by stratum. */

@@ -43,9 +43,9 @@ public record SheetRoute(SheetPlace start, String startName, List<Leg> legs, Lis
         /** It stays on the tract. */
         OPEN("", ""),
         /** It crosses a hole in the tract, and is longer than the map says. */
-        AROUND("around", "crosses water or excluded land: walk around"),
+        AROUND("around", "walk around"),
         /** It leaves the tract. */
-        OUTSIDE("outside", "leaves the tract: walk around, or only with leave");
+        OUTSIDE("outside", "off the tract");
 
         private final String id;
         private final String words;

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import quadmean.chart.MapPng;
 import quadmean.chart.Picture;
 import quadmean.design.Design;
 import quadmean.layout.GpxWriter;
@@ -20,7 +21,7 @@ import quadmean.layout.SheetRoute;
 import quadmean.layout.SheetSet;
 
 /**
- * The files that plots are carried to the woods in: {@code sheets.html}, {@code map.svg}, {@code plots.csv}, which a design can
+ * The files that plots are carried to the woods in: {@code sheets.html}, {@code map.svg}, {@code map.png} where there are fonts, {@code plots.csv}, which a design can
  * name as its {@code plot_list}, {@code legs.csv}; and where longitude and latitude are known {@code plots.geojson} and
  * {@code plots.gpx}. None depends on the clock.
  */
@@ -49,6 +50,7 @@ public final class LayoutFiles {
         Map<String, Content> files = new LinkedHashMap<>();
         files.put("sheets.html", FieldSheets.of(design, set, map));
         map.ifPresent(m -> files.put("map.svg", out -> out.write((m.svg() + "\n").getBytes(StandardCharsets.UTF_8))));
+        map.flatMap(MapPng::of).ifPresent(png -> files.put("map.png", out -> out.write(png)));
         files.put("plots.csv", plots(set));
         files.put("legs.csv", legs(set));
         if (set.isOnGlobe()) {
