@@ -75,7 +75,7 @@ public final class PlanCharts {
             List<PlanOption> options,
             ToDoubleFunction<CurvePoint> x,
             ToDoubleFunction<Size> at) {
-        XYChart chart = Drawing.xy(axis, "Expected sampling error (%)", options.size() + 2);
+        XYChart chart = Drawing.listed(axis, "Expected sampling error (%)", options.size() + 2);
         double target = plan.target().errorPercent();
         chart.getStyler().setYAxisMin(0.0).setYAxisMax(3 * target).setPlotGridVerticalLinesVisible(false);
         double from = Double.POSITIVE_INFINITY;
@@ -145,7 +145,8 @@ public final class PlanCharts {
         CategoryChart chart = Drawing.bars("Stratum", "Plots", options.size());
         for (int i = 0; i < options.size(); i++) {
             PlanOption o = options.get(i);
-            chart.addSeries(Wording.capital(o.name()), o.partNames(), o.plots())
+            String first = o.name().substring(0, o.name().indexOf(' '));
+            chart.addSeries(Wording.capital(first), o.partNames(), o.plots())
                     .setFillColor(COLOURS.get(i % COLOURS.size()));
         }
         List<String> words =

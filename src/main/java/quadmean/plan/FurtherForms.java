@@ -1,8 +1,9 @@
 package quadmean.plan;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import quadmean.design.Design;
@@ -75,7 +76,7 @@ final class FurtherForms {
                 unitCosts,
                 Scope.ALL_TARGETS,
                 sample.apply(m),
-                List.of("Clusters: plots of a cluster are alike with a correlation of " + plain(c.correlation())
+                List.of("Plots of a cluster are alike with a correlation of " + plain(c.correlation())
                         + (c.plots().isPresent() ? "." : "; " + m + " plots a cluster cost least.")));
     }
 
@@ -96,8 +97,8 @@ final class FurtherForms {
                 unitCosts,
                 Scope.ALL_TARGETS,
                 sample.apply(m),
-                List.of("Two stages: plots of a unit are alike with a correlation of " + plain(c.correlation())
-                        + (c.plots().isPresent() ? "." : "; " + m + " plots a unit cost least.")));
+                List.of("Plots of a unit are alike with a correlation of " + plain(c.correlation())
+                        + (c.plots().isPresent() ? "." : "; " + m + (m == 1 ? " plot a unit costs least." : " plots a unit cost least."))));
     }
 
     /** As the design says, or whichever of the two numbers about the best one costs less at the target. */
@@ -134,7 +135,7 @@ final class FurtherForms {
                 new double[] {d.countCost(), costs.perPlot()},
                 Scope.FIRST_TARGET,
                 outlook -> new TwoPhasePlan(outlook.cvPercent(), d.correlation(), ratio),
-                List.of("Double sampling: a correlation of " + plain(d.correlation()) + " and these costs make "
+                List.of("A correlation of " + plain(d.correlation()) + " and these costs make "
                         + plain(ratio) + " cheap readings for each measured plot the least dear"
                         + (ratio == 1 ? ": it does not pay." : ".")));
     }
@@ -165,7 +166,7 @@ final class FurtherForms {
                 new double[] {perPlot, p.treeCost()},
                 Scope.FIRST_TARGET,
                 outlook -> new ProductPlan(outlook.cvPercent(), p.ratioCvPercent(), best),
-                List.of("3P on plots: sums of predictions are taken to vary between plots as the target does."));
+                List.of("Sums of predictions are taken to vary between plots as the target does."));
     }
 
     private SampleForm everyTree(Predicted p) {
@@ -176,7 +177,7 @@ final class FurtherForms {
                 new double[] {p.treeCost()},
                 Scope.FIRST_TARGET,
                 outlook -> new SimplePlan(p.ratioCvPercent(), INFINITE),
-                List.of("3P: every one of " + plain(p.trees()) + " trees is visited and its volume predicted."));
+                List.of("Every one of " + plain(p.trees()) + " trees is visited and its volume predicted."));
         double visits = p.trees() * p.visitCost();
         return new SampleForm(
                 form.kind(),
@@ -190,8 +191,9 @@ final class FurtherForms {
     }
 
     private static String plain(double value) {
-        return value == Math.rint(value)
-                ? String.format(Locale.ROOT, "%.0f", value)
-                : String.format(Locale.ROOT, "%.3g", value);
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -105,8 +105,10 @@ public final class Planner {
 
     private List<String> notes() {
         List<String> notes = new ArrayList<>();
+        boolean known = targets.stream().noneMatch(t -> Double.isFinite(t.pilotDf()));
         notes.add("A cruise of this many plots reaches the target a little more than half the time, for the variation"
-                + " found will differ from the variation expected.");
+                + " found will differ from the variation expected"
+                + (known ? "." : "; as uncertain as the pilot leaves that variation, about half the time."));
         if (design.selection().isSystematic()) {
             notes.add("The number is that of a random sample; a grid usually does somewhat better.");
         }

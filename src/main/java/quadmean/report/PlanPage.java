@@ -62,7 +62,11 @@ final class PlanPage {
         plan.notes().forEach(n -> html.element("p", n));
         html.section("options", "Ways to reach the targets");
         html.raw(options()).raw(chances());
-        plan.options().stream().flatMap(o -> o.notes().stream()).distinct().forEach(n -> html.element("p", n));
+        html.raw("<ul>\n");
+        plan.options().stream()
+                .filter(o -> !o.notes().isEmpty())
+                .forEach(o -> html.element("li", Wording.capital(o.name()) + ": " + String.join(" ", o.notes())));
+        html.raw("</ul>\n");
         html.endSection();
         plan.costs().budget().ifPresent(b -> budget(html, b));
         html.raw(ChartSection.markup(charts));
@@ -164,24 +168,24 @@ final class PlanPage {
         return Rounding.decimals(2).text(value);
     }
 
+    /** One row an option: samples by chance, with the spread known and as its pilot leaves it. */
     private String chances() {
-        HtmlTable table = HtmlTable.of(
-                "Samples that reach each target more surely",
-                List.of(
-                        Cell.text("Sample"),
-                        Cell.number("Chance"),
-                        Cell.text("Spread"),
-                        Cell.number("Plots"),
-                        Cell.text("Parts")));
+        boolean pilot = plan.pilot().isPresent();
+        List<Cell> header = new ArrayList<>(List.of(Cell.text("Sample")));
+        header.add(Cell.number("Plots for 80\u00a0%", "variation known"));
+        header.add(Cell.number("Plots for 90\u00a0%", "variation known"));
+        if (pilot) {
+            header.add(Cell.number("Plots for 80\u00a0%", "as the pilot leaves it"));
+            header.add(Cell.number("Plots for 90\u00a0%", "as the pilot leaves it"));
+        }
+        HtmlTable table = HtmlTable.of("Samples that reach each target more surely", header);
         for (PlanOption o : plan.options()) {
-            for (Surer s : o.surer()) {
-                table.row(List.of(
-                        Cell.text(Wording.capital(o.name())),
-                        Cell.number(Wording.percent(100 * s.probability())),
-                        Cell.text(s.spread() == Spread.KNOWN ? "taken as known" : "as uncertain as the pilot leaves it"),
-                        Cell.number(s.size().map(z -> Rounding.count(z.plots())).orElse(Rounding.UNKNOWN)),
-                        Cell.text(s.size().map(z -> PlanWords.parts(o, z)).orElse(PlanWords.OUT_OF_REACH))));
-            }
+            List<Cell> row = new ArrayList<>(List.of(Cell.text(Wording.capital(o.name()))));
+            o.surer()
+                    .forEach(s -> row.add(s.size()
+                            .map(z -> Cell.number(Rounding.count(z.plots()), PlanWords.shortParts(o, z)))
+                            .orElse(Cell.number(Rounding.UNKNOWN, "out of reach"))));
+            table.row(row);
         }
         return table.markup();
     }

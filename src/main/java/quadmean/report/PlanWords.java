@@ -72,6 +72,16 @@ public final class PlanWords {
         return o.kind() == SampleKind.SIMPLE ? Headline.count(size.plots(), "plot") : o.parts(size);
     }
 
+    /** The same in a few words, for what the number of plots does not say. */
+    static String shortParts(PlanOption o, Size size) {
+        return switch (o.kind()) {
+            case STRATIFIED -> o.parts(size);
+            case SIMPLE, THREE_P -> "";
+            case CLUSTER, TWO_STAGE -> size.units().get(0) + " " + o.partNames().get(0);
+            case DOUBLE, COUNT, THREE_P_PLOTS -> size.units().get(1) + " " + o.partNames().get(1);
+        };
+    }
+
     static String cost(Size size) {
         return Rounding.significant(size.cost(), 3).text(size.cost());
     }
