@@ -1,5 +1,6 @@
 package quadmean.design;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -138,13 +139,14 @@ final class PlotParser {
         return finite;
     }
 
-    static PlanSettings plan(Section root) {
+    static PlanSettings plan(Section root, Path designFile, UnitSystem units, int heightEvery) {
         Section s = root.table("plan");
         PlanSettings plan = new PlanSettings(
                 s.number("cv", Range.POSITIVE),
                 s.choice("pilot", Options.of(PlanSettings.Pilot.values(), PlanSettings.Pilot::id))
                         .orElse(PlanSettings.Pilot.NONE),
-                finitePopulation(s, "finite_population", root));
+                finitePopulation(s, "finite_population", root),
+                KindsParser.parse(s, root, designFile, units, heightEvery));
         s.close();
         return plan;
     }

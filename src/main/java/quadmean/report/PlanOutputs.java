@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import quadmean.design.Design;
 import quadmean.plan.CruisePlan;
+import quadmean.plan.KindComparison;
 import quadmean.plan.PlanOption;
 import quadmean.plan.StratumOutlook;
 
@@ -18,10 +20,11 @@ public final class PlanOutputs {
 
     private PlanOutputs() {}
 
-    /** Content by file name: {@code plan.json} and {@code plan.csv}. */
-    public static Map<String, Content> of(Design design, CruisePlan plan) {
+    /** Content by file name: {@code plan.json} and {@code plan.csv}; {@code kinds} are the kinds of plot compared, if any. */
+    public static Map<String, Content> of(Design design, CruisePlan plan, Optional<KindComparison> kinds) {
         Map<String, Content> files = new LinkedHashMap<>();
         ObjectNode root = json(design, plan);
+        kinds.ifPresent(k -> root.set("kinds", KindsJson.node(k, design.units())));
         files.put("plan.json", JsonFile.of(root));
         files.put("plan.csv", csv(plan));
         return files;
