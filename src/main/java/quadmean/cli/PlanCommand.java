@@ -81,7 +81,14 @@ final class PlanCommand extends DesignCommand {
             return refuse(layout.problems(), inputs(design));
         }
         layout.notes().forEach(n -> out().println("  " + n));
-        Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan));
+        PlanKinds kinds = PlanKinds.of(design, plan.outlook());
+        if (kinds.isRefused()) {
+            return refuse(kinds.problems(), inputs(design));
+        }
+        ProblemPrinter.print(err(), kinds.problems());
+        kinds.lines().forEach(out()::println);
+        Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan, kinds.comparison()));
+        files.putAll(kinds.files());
         files.put("sheets.html", FieldSheets.of(design, SheetSet.withoutPlaces(remarks), Optional.empty()));
         files.putAll(layout.files());
         for (Path p : write(design, files)) {

@@ -101,6 +101,7 @@ public final class DesignReader {
         checkTarget(cruise, target, volumes, wood);
         FinitePopulation finite = PlotParser.finitePopulation(selection, "finite_population", root);
         Section output = root.table("output");
+        SheetSettings sheets = SheetParser.parse(output, units);
         Design design = new Design(
                 file,
                 text,
@@ -124,10 +125,10 @@ public final class DesignReader {
                 HeightParser.parse(root, units),
                 volumes,
                 PolicyParser.parse(root),
-                PlanParser.parse(root, cruise, estimated(volumes, wood), file),
+                PlanParser.parse(root, cruise, estimated(volumes, wood), file, units, sheets.heightEvery()),
                 FieldParser.sizes(output, units),
                 FieldParser.notes(cruise),
-                SheetParser.parse(output, units),
+                sheets,
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),

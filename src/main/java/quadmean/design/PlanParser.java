@@ -16,6 +16,7 @@ import quadmean.design.PlanSettings.Sharing;
 import quadmean.design.PlanSettings.TargetEntry;
 import quadmean.model.Rule;
 import quadmean.units.Attribute;
+import quadmean.units.UnitSystem;
 
 /** Reads {@code [plan]}. */
 final class PlanParser {
@@ -35,12 +36,14 @@ final class PlanParser {
      * @param cruise where the confidence of further targets comes from if they have none
      * @param attributes what a target may apply to
      * @param designFile where paths start
+     * @param heightEvery k, where the crew measures every k-th height, for the time that kinds of plot take
      */
-    static PlanSettings parse(Section root, Section cruise, List<Attribute> attributes, Path designFile) {
-        return new PlanParser(root, cruise).parse(attributes, designFile);
+    static PlanSettings parse(
+            Section root, Section cruise, List<Attribute> attributes, Path designFile, UnitSystem units, int heightEvery) {
+        return new PlanParser(root, cruise).parse(attributes, designFile, units, heightEvery);
     }
 
-    private PlanSettings parse(List<Attribute> attributes, Path designFile) {
+    private PlanSettings parse(List<Attribute> attributes, Path designFile, UnitSystem units, int heightEvery) {
         PlanSettings settings = new PlanSettings(
                 plan.number("cv", Range.POSITIVE),
                 range(),
@@ -52,7 +55,8 @@ final class PlanParser {
                         .orElse(Sharing.PROPORTIONAL),
                 targets(attributes),
                 costs(),
-                PlanSamplesParser.parse(plan));
+                PlanSamplesParser.parse(plan),
+                KindsParser.parse(plan, root, designFile, units, heightEvery));
         checkSources(settings);
         plan.close();
         return settings;

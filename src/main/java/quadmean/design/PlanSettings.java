@@ -23,6 +23,7 @@ import quadmean.units.Attribute;
  * @param targets targets beside that of the cruise
  * @param costs what plots cost
  * @param samples ways of sampling to compare with single plots
+ * @param kinds the kinds of plot to compare, if the design asks for that
  */
 public record PlanSettings(
         OptionalDouble cvPercent,
@@ -34,7 +35,8 @@ public record PlanSettings(
         Sharing sharing,
         List<TargetEntry> targets,
         PlanCosts costs,
-        PlanSamples samples) {
+        PlanSamples samples,
+        Optional<KindsSettings> kinds) {
     public PlanSettings {
         targets = List.copyOf(targets);
     }
@@ -51,7 +53,8 @@ public record PlanSettings(
                 Sharing.PROPORTIONAL,
                 List.of(),
                 PlanCosts.NONE,
-                PlanSamples.NONE);
+                PlanSamples.NONE,
+                Optional.empty());
     }
 
     /** Where the variation comes from. */

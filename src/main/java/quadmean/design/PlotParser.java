@@ -1,5 +1,6 @@
 package quadmean.design;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,13 +1,16 @@
 package quadmean.report;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import quadmean.chart.PlanCharts;
 import quadmean.design.Design;
 import quadmean.plan.CruisePlan;
+import quadmean.plan.KindComparison;
 import quadmean.plan.PlanOption;
 import quadmean.plan.PlanOption.Size;
 import quadmean.plan.SampleKind;
@@ -30,11 +33,13 @@ public final class PlanOutputs {
 
     private PlanOutputs() {}
 
-    /** Content by file name: {@code plan.html}, {@code plan.json} and {@code plan.csv}. */
-    public static Map<String, Content> of(Design design, CruisePlan plan) {
+    /** Content by file name: {@code plan.html}, {@code plan.json} and {@code plan.csv}; with the kinds of plot compared, if any. */
+    public static Map<String, Content> of(Design design, CruisePlan plan, Optional<KindComparison> kinds) {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("plan.html", PlanPage.of(design, plan, PlanCharts.of(plan)));
-        files.put("plan.json", JsonFile.of(PlanJson.tree(design, plan)));
+        files.put("plan.html", PlanPage.of(design, plan, PlanCharts.of(plan), kinds));
+        ObjectNode root = PlanJson.tree(design, plan);
+        kinds.ifPresent(k -> root.set("kinds", KindsJson.node(k, design.units())));
+        files.put("plan.json", JsonFile.of(root));
         files.put("plan.csv", Csv.of(HEADER, plan.options().stream().flatMap(o -> rows(plan, o))));
         return files;
     }

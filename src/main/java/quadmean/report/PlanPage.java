@@ -10,6 +10,7 @@ import quadmean.chart.ChartSet;
 import quadmean.chart.Wording;
 import quadmean.design.Design;
 import quadmean.plan.CruisePlan;
+import quadmean.plan.KindComparison;
 import quadmean.plan.PilotEffect;
 import quadmean.plan.PlanOption;
 import quadmean.plan.PlanOption.Size;
@@ -41,15 +42,17 @@ final class PlanPage {
     private final Design design;
     private final CruisePlan plan;
     private final ChartSet charts;
+    private final Optional<KindComparison> kinds;
 
-    private PlanPage(Design design, CruisePlan plan, ChartSet charts) {
+    private PlanPage(Design design, CruisePlan plan, ChartSet charts, Optional<KindComparison> kinds) {
+        this.kinds = kinds;
         this.design = design;
         this.plan = plan;
         this.charts = charts;
     }
 
-    static Content of(Design design, CruisePlan plan, ChartSet charts) {
-        PlanPage page = new PlanPage(design, plan, charts);
+    static Content of(Design design, CruisePlan plan, ChartSet charts, Optional<KindComparison> kinds) {
+        PlanPage page = new PlanPage(design, plan, charts, kinds);
         return out -> out.write(page.markup().getBytes(StandardCharsets.UTF_8));
     }
 
@@ -70,6 +73,7 @@ final class PlanPage {
         html.endSection();
         plan.costs().budget().ifPresent(b -> budget(html, b));
         html.raw(ChartSection.markup(charts));
+        kinds.ifPresent(k -> html.raw(KindsPart.html(design, k)));
         expected(html);
         plan.pilot().ifPresent(p -> pilot(html, p));
         html.section("methods", "Methods").raw("<ul>\n");

@@ -82,8 +82,27 @@ class ShippedDesignsTest {
         assertEquals(expected, first.files().keySet());
     }
 
+    @Test
+    void planComparesKindsOfPlot() throws IOException {
+        First first = first("plan", "plan-kinds");
+        first.run().assertCode(0);
+        assertEquals(
+                Set.of("plan.json", "plan.csv", "kinds.csv", "sheets.html"),
+                first.files().keySet());
+        assertTrue(
+                first.run().out().contains("Among points with 4 to 8 trees: BAF 10 ft²/ac"),
+                first.run().out());
+    }
+
     @ParameterizedTest
-    @CsvSource({"plan, demo", "plan, pilot-plan", "check, demo", "estimate, demo", "estimate, idaho-points"})
+    @CsvSource({
+        "plan, demo",
+        "plan, pilot-plan",
+        "plan, plan-kinds",
+        "check, demo",
+        "estimate, demo",
+        "estimate, idaho-points"
+    })
     void secondRunWritesTheSameBytes(String command, String name) throws IOException {
         String design = "designs/" + name + ".toml";
         First first = first(command, name);

@@ -125,6 +125,16 @@ class DesignReadmeTest {
             String cut = "[selection]\n[[selection.cut]]\nqqqqqqqqqqqq = 1";
             known(new SmallDesign().plus(cut).text()).forEach(k -> known.add("cut." + k));
         }
+        if (table.equals("[plan]")) {
+            known.remove("kinds");
+            known.add("[plan.kinds]");
+            String kinds = "[plan]\n[plan.kinds]\nqqqqqqqqqqqq = 1";
+            known(new SmallDesign().plus(kinds).text()).forEach(k -> known.add("kinds." + k));
+            known.remove("kinds.columns");
+            known.add("[plan.kinds.columns]");
+            String columns = "[plan]\n[plan.kinds]\nstem_map = \"m.csv\"\n[plan.kinds.columns]\nqqqqqqqqqqqq = 1";
+            known(new SmallDesign().plus(columns).text()).forEach(k -> known.add("columns." + k));
+        }
         if (table.equals("[estimate]")) {
             known.remove("post_stratum");
             known.add("[[estimate.post_stratum]]");
