@@ -93,7 +93,8 @@ public final class PlanCharts {
             line(chart, options.get(i).name(), xs, points, i);
         }
         target(chart, from, to, target);
-        List<Size> reached = options.stream().flatMap(o -> o.atTarget().stream()).toList();
+        List<Size> reached =
+                options.stream().flatMap(o -> o.atTarget().stream()).toList();
         if (!reached.isEmpty()) {
             XYSeries marks = chart.addSeries(
                     "All targets reached",
@@ -102,10 +103,11 @@ public final class PlanCharts {
             marks.setXYSeriesRenderStyle(XYSeriesRenderStyle.Scatter);
             marks.setMarker(SeriesMarkers.DIAMOND).setMarkerColor(TARGET);
         }
-        String title = "Sampling error to expect of the " + plan.target().attribute().label() + " at "
-                + Wording.confidence(plan.target().confidence()) + " confidence against "
-                + (id.equals("plots") ? "the number of plots" : "cost") + ". Dashed: the target of ±"
-                + Wording.percent(target) + "; diamonds: the plans that reach it.";
+        String title =
+                "Sampling error to expect of the " + plan.target().attribute().label() + " at "
+                        + Wording.confidence(plan.target().confidence()) + " confidence against "
+                        + (id.equals("plots") ? "the number of plots" : "cost") + ". Dashed: the target of ±"
+                        + Wording.percent(target) + "; diamonds: the plans that reach it.";
         return new Picture("plan-" + id, title, alt(options, at, id), Drawing.svg(chart, "plan-" + id));
     }
 
@@ -114,7 +116,9 @@ public final class PlanCharts {
                 .map(o -> o.name() + ": "
                         + o.atTarget()
                                 .map(s -> Wording.plain(Math.rint(at.applyAsDouble(s) * 10) / 10) + " "
-                                        + (what.equals("plots") ? "plots" : plan.costs().unit()))
+                                        + (what.equals("plots")
+                                                ? "plots"
+                                                : plan.costs().unit()))
                                 .orElse("out of reach"))
                 .toList();
         return "Falling lines of the expected sampling error; the target of ±"
@@ -149,8 +153,9 @@ public final class PlanCharts {
             chart.addSeries(Wording.capital(first), o.partNames(), o.plots())
                     .setFillColor(COLOURS.get(i % COLOURS.size()));
         }
-        List<String> words =
-                options.stream().map(o -> o.name() + " " + o.parts(o.atTarget().orElseThrow())).toList();
+        List<String> words = options.stream()
+                .map(o -> o.name() + " " + o.parts(o.atTarget().orElseThrow()))
+                .toList();
         String title = "Plots of each stratum where the targets are reached, by the way they are shared.";
         return new Picture(
                 "plan-shares",

@@ -1,39 +1,25 @@
 package quadmean.cli;
 
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
-import quadmean.cruise.Cruise;
-import quadmean.cruise.CruiseResult;
-import quadmean.cruise.CruiseRun;
 import quadmean.design.Design;
 import quadmean.design.PlanSettings.Pilot;
-import quadmean.design.StratumEntry;
-import quadmean.estimate.EstimateRow;
 import quadmean.layout.BoundaryReader;
 import quadmean.layout.SheetSet;
 import quadmean.layout.Tract;
 import quadmean.layout.TractReading;
-import quadmean.model.Policy;
-import quadmean.model.Problem;
-import quadmean.model.Rule;
 import quadmean.plan.CruisePlan;
-import quadmean.plan.PlanOption;
 import quadmean.plan.Planner;
-import quadmean.plan.StratumOutlook;
 import quadmean.report.Content;
 import quadmean.report.FieldSheets;
 import quadmean.report.PlanOutputs;
 import quadmean.report.PlanWords;
-import quadmean.units.Basis;
 
 /** {@code quadmean plan}: how many plots the target takes. */
 @Command(

@@ -1,6 +1,5 @@
 package quadmean.cli;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import quadmean.layout.SheetSet;
 import quadmean.layout.Tract;
 import quadmean.model.Problem;
 import quadmean.plan.CruisePlan;
-import quadmean.plan.PlanOption;
 import quadmean.report.Content;
 import quadmean.report.LayoutFiles;
 import quadmean.report.SheetMap;

@@ -85,14 +85,13 @@ record PlanSources(String words, List<TargetOutlook> targets, List<Problem> rema
         if (!previous.trouble().isEmpty()) {
             return new PlanSources("", List.of(), List.of(), List.of(problem(design, previous.trouble())));
         }
-        Source source = (stratum, target) -> previous.row(stratum, target.attribute())
-                .map(r -> new Shown(r.plots(), r.mean(), r.cvPercent()));
+        Source source = (stratum, target) ->
+                previous.row(stratum, target.attribute()).map(r -> new Shown(r.plots(), r.mean(), r.cvPercent()));
         String words = "from the previous cruise \"" + previous.name() + "\"";
         return read(design, words, "the previous cruise", source, List.of());
     }
 
-    private static PlanSources read(
-            Design design, String words, String name, Source source, List<Problem> remarks) {
+    private static PlanSources read(Design design, String words, String name, Source source, List<Problem> remarks) {
         List<TargetOutlook> outlooks = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         boolean single = design.strata().size() == 1;
@@ -103,8 +102,7 @@ record PlanSources(String words, List<TargetOutlook> targets, List<Problem> rema
                 Optional<Shown> shown = source.of(single ? EstimateRow.ALL : code, target);
                 if (shown.isPresent() && shown.get().isUsable()) {
                     Shown s = shown.get();
-                    strata.add(new StratumOutlook(
-                            code, entry.stratum().areaHa(), s.mean(), s.cvPercent(), s.plots()));
+                    strata.add(new StratumOutlook(code, entry.stratum().areaHa(), s.mean(), s.cvPercent(), s.plots()));
                 } else {
                     problems.add(problem(design, unusable(name, single ? "" : " in stratum " + code, target, shown)));
                 }

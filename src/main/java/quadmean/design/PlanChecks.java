@@ -47,10 +47,7 @@ final class PlanChecks {
 
     private void perStratum(String key, String what) {
         plan.problem(
-                Rule.DESIGN_VALUE,
-                key,
-                "",
-                what + "; give each expected_mean and expected_cv, or pilot = \"tally\"");
+                Rule.DESIGN_VALUE, key, "", what + "; give each expected_mean and expected_cv, or pilot = \"tally\"");
     }
 
     private void check(TargetEntry target) {
@@ -86,7 +83,9 @@ final class PlanChecks {
     /** Minima that no stratum has room for are never met. */
     private void checkTotals() {
         for (StratumEntry s : design.strata()) {
-            double room = design.plan().finitePopulation().plotsIn(design.plot(), s.stratum().areaHa());
+            double room = design.plan()
+                    .finitePopulation()
+                    .plotsIn(design.plot(), s.stratum().areaHa());
             if (s.fewestPlots() > StratumEntry.FEWEST && s.fewestPlots() > room) {
                 plan.problem(
                         Rule.DESIGN_VALUE,

@@ -39,7 +39,12 @@ final class PlanParser {
      * @param heightEvery k, where the crew measures every k-th height, for the time that kinds of plot take
      */
     static PlanSettings parse(
-            Section root, Section cruise, List<Attribute> attributes, Path designFile, UnitSystem units, int heightEvery) {
+            Section root,
+            Section cruise,
+            List<Attribute> attributes,
+            Path designFile,
+            UnitSystem units,
+            int heightEvery) {
         return new PlanParser(root, cruise).parse(attributes, designFile, units, heightEvery);
     }
 
@@ -93,8 +98,7 @@ final class PlanParser {
         try {
             return designFile.toAbsolutePath().resolveSibling(written.get()).normalize();
         } catch (InvalidPathException e) {
-            plan.problem(
-                    Rule.DESIGN_VALUE, "previous", written.get(), "this is no file name: " + e.getReason());
+            plan.problem(Rule.DESIGN_VALUE, "previous", written.get(), "this is no file name: " + e.getReason());
             return null;
         }
     }
@@ -103,8 +107,7 @@ final class PlanParser {
         List<TargetEntry> targets = new ArrayList<>();
         double confidence = cruise.number("confidence", Range.CONFIDENCE, DesignReader.DEFAULT_CONFIDENCE);
         for (Section s : plan.tableList("target")) {
-            Optional<Attribute> attribute =
-                    s.requiredChoice("attribute", Options.of(attributes, Attribute::id));
+            Optional<Attribute> attribute = s.requiredChoice("attribute", Options.of(attributes, Attribute::id));
             double error = s.requiredNumber("error", Range.POSITIVE);
             TargetEntry entry = new TargetEntry(
                     attribute.orElse(Attribute.BASAL_AREA),
@@ -115,8 +118,7 @@ final class PlanParser {
                     byStratum(s, "stratum_cv"));
             s.close();
             if (targets.stream().anyMatch(t -> t.attribute() == entry.attribute())) {
-                s.problem(
-                        Rule.DESIGN_VALUE, "attribute", entry.attribute().id(), "two targets have this attribute");
+                s.problem(Rule.DESIGN_VALUE, "attribute", entry.attribute().id(), "two targets have this attribute");
             }
             targets.add(entry);
         }
@@ -170,7 +172,10 @@ final class PlanParser {
         OptionalDouble value = s.number(key, range);
         if (value.isPresent() && value.getAsDouble() != Math.rint(value.getAsDouble())) {
             s.problem(
-                    Rule.DESIGN_VALUE, key, Section.show(value.getAsDouble()), s.path() + "." + key + " is a whole number");
+                    Rule.DESIGN_VALUE,
+                    key,
+                    Section.show(value.getAsDouble()),
+                    s.path() + "." + key + " is a whole number");
             return OptionalInt.empty();
         }
         return value.isPresent() ? OptionalInt.of((int) value.getAsDouble()) : OptionalInt.empty();

@@ -51,8 +51,7 @@ public record PlanSamples(
      * @param countCost cost of counting a point
      * @param treeCost cost of measuring a tree
      */
-    public record CountRatio(
-            OptionalDouble countCvPercent, double ratioCvPercent, double countCost, double treeCost) {}
+    public record CountRatio(OptionalDouble countCvPercent, double ratioCvPercent, double countCost, double treeCost) {}
 
     /**
      * Predictions.

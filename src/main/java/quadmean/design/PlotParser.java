@@ -1,6 +1,5 @@
 package quadmean.design;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -18,6 +18,7 @@ import quadmean.stats.PlannedSample;
 import quadmean.stats.ProductPlan;
 import quadmean.stats.SampleSearch;
 import quadmean.stats.SimplePlan;
+import quadmean.stats.ThreeP;
 import quadmean.stats.TwoPhasePlan;
 
 /** Ways to sample with other than single plots; each for the stand as a whole. */
@@ -41,8 +42,7 @@ final class FurtherForms {
         samples.doubled().ifPresent(d -> forms.add(doubled(d, first)));
         samples.count().ifPresent(c -> forms.add(counted(c, first)));
         samples.threeP()
-                .ifPresent(p -> forms.add(
-                        p.where() == Predicted.Where.EVERY_TREE ? everyTree(p) : onPlots(p, first)));
+                .ifPresent(p -> forms.add(p.where() == Predicted.Where.EVERY_TREE ? everyTree(p) : onPlots(p, first)));
         return forms;
     }
 
@@ -61,7 +61,7 @@ final class FurtherForms {
         if (scope == Scope.FIRST_TARGET && !design.plan().targets().isEmpty()) {
             all.add("Planned for the first target alone.");
         }
-        return new SampleForm(kind, name, parts, costs.fixed(), unitCosts, scope, sample, all);
+        return new SampleForm(kind, name, parts, costs.fixed(), unitCosts, scope, sample, all, SampleForm::none);
     }
 
     private SampleForm clusters(Clusters c, TargetOutlook first) {
@@ -98,7 +98,9 @@ final class FurtherForms {
                 Scope.ALL_TARGETS,
                 sample.apply(m),
                 List.of("Plots of a unit are alike with a correlation of " + plain(c.correlation())
-                        + (c.plots().isPresent() ? "." : "; " + m + (m == 1 ? " plot a unit costs least." : " plots a unit cost least."))));
+                        + (c.plots().isPresent()
+                                ? "."
+                                : "; " + m + (m == 1 ? " plot a unit costs least." : " plots a unit cost least."))));
     }
 
     /** As the design says, or whichever of the two numbers about the best one costs less at the target. */
@@ -150,16 +152,17 @@ final class FurtherForms {
                 new double[] {c.countCost(), c.treeCost()},
                 Scope.FIRST_TARGET,
                 outlook -> new ProductPlan(countCv, c.ratioCvPercent(), perPoint),
-                List.of("Counts vary by " + plain(countCv) + " % between points"
-                        + (c.countCvPercent().isPresent() ? "" : " (taken from the target, no count_cv)")
-                        + " and volume per basal area by " + plain(c.ratioCvPercent())
-                        + " % between trees; measure trees spread over all points, the two errors taken as independent."));
+                List.of(
+                        "Counts vary by " + plain(countCv) + " % between points"
+                                + (c.countCvPercent().isPresent() ? "" : " (taken from the target, no count_cv)")
+                                + " and volume per basal area by " + plain(c.ratioCvPercent())
+                                + " % between trees; measure trees spread over all points, the two errors taken as independent."));
     }
 
     private SampleForm onPlots(Predicted p, TargetOutlook first) {
         double perPlot = costs.perPlot() + p.trees() * p.visitCost();
         double best = ProductPlan.bestTreesPerUnit(first.cvPercent(), p.ratioCvPercent(), perPlot, p.treeCost());
-        return form(
+        SampleForm form = form(
                 SampleKind.THREE_P_PLOTS,
                 "3P on plots",
                 List.of("plots with predictions", "trees measured"),
@@ -167,6 +170,7 @@ final class FurtherForms {
                 Scope.FIRST_TARGET,
                 outlook -> new ProductPlan(outlook.cvPercent(), p.ratioCvPercent(), best),
                 List.of("Sums of predictions are taken to vary between plots as the target does."));
+        return predicted(form, 0, parts -> draw(p, parts[0] * p.trees(), parts[1]));
     }
 
     private SampleForm everyTree(Predicted p) {
@@ -178,7 +182,10 @@ final class FurtherForms {
                 Scope.FIRST_TARGET,
                 outlook -> new SimplePlan(p.ratioCvPercent(), INFINITE),
                 List.of("Every one of " + plain(p.trees()) + " trees is visited and its volume predicted."));
-        double visits = p.trees() * p.visitCost();
+        return predicted(form, p.trees() * p.visitCost(), parts -> draw(p, p.trees(), parts[0]));
+    }
+
+    private static SampleForm predicted(SampleForm form, double visits, Function<int[], List<String>> remarks) {
         return new SampleForm(
                 form.kind(),
                 form.name(),
@@ -187,7 +194,24 @@ final class FurtherForms {
                 form.costs(),
                 form.scope(),
                 form.sample(),
-                form.notes());
+                form.notes(),
+                remarks);
+    }
+
+    /** How so many of the trees come to be measured: the number is left to chance, about as Poisson's. */
+    private static List<String> draw(Predicted p, double trees, int measured) {
+        if (measured >= trees) {
+            return List.of("That is every tree: measure them all.");
+        }
+        List<String> notes = new ArrayList<>();
+        p.meanPrediction()
+                .ifPresent(mean -> notes.add("Limit of the random numbers: "
+                        + plain(ThreeP.limit(trees * mean, measured)) + ", the sum of " + plain(trees)
+                        + " predictions of " + plain(mean) + " over " + measured + " trees to measure."));
+        long spread = Math.round(2 * Math.sqrt(measured));
+        notes.add("The draw decides how many trees are measured: about " + Math.max(0, measured - spread) + " to "
+                + (measured + spread) + " in 19 of 20 draws.");
+        return notes;
     }
 
     private static String plain(double value) {

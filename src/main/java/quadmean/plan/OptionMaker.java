@@ -58,8 +58,8 @@ final class OptionMaker {
         Optional<int[]> parts = reach(t -> t.target().goal());
         Optional<Size> paid = Optional.empty();
         if (budget.isPresent()) {
-            OptionalInt n = SampleSearch.affordable(
-                    samples.get(0), form.fixedCost(), form.costs(), budget.getAsDouble());
+            OptionalInt n =
+                    SampleSearch.affordable(samples.get(0), form.fixedCost(), form.costs(), budget.getAsDouble());
             paid = n.isPresent() ? Optional.of(size(samples.get(0).parts(n.getAsInt()))) : Optional.empty();
         }
         return new PlanOption(
@@ -71,7 +71,13 @@ final class OptionMaker {
                 surer(),
                 paid,
                 curve(),
-                form.notes());
+                notes(parts));
+    }
+
+    private List<String> notes(Optional<int[]> parts) {
+        List<String> notes = new ArrayList<>(form.notes());
+        parts.ifPresent(p -> notes.addAll(form.remarks().apply(p)));
+        return notes;
     }
 
     private Size size(int[] parts) {

@@ -32,8 +32,7 @@ public final class Planner {
      * @param outlook expectations, one for each stratum of the design
      */
     public static CruisePlan plan(Design design, String variation, List<StratumOutlook> outlook) {
-        PlanTarget target =
-                new PlanTarget(design.targetAttribute(), design.targetErrorPercent(), design.confidence());
+        PlanTarget target = new PlanTarget(design.targetAttribute(), design.targetErrorPercent(), design.confidence());
         return planAll(design, variation, List.of(new TargetOutlook(target, outlook)));
     }
 
@@ -68,7 +67,8 @@ public final class Planner {
         return options.stream()
                 .filter(o -> switch (o.kind()) {
                     case CLUSTER -> clusters && targets.get(0).strata().size() == 1;
-                    case SIMPLE -> !clusters || design.plan().samples().cluster().isEmpty();
+                    case SIMPLE ->
+                        !clusters || design.plan().samples().cluster().isEmpty();
                     case STRATIFIED -> o.name().equals(name);
                     default -> false;
                 })
@@ -113,10 +113,13 @@ public final class Planner {
             notes.add("The number is that of a random sample; a grid usually does somewhat better.");
         }
         boolean clusters = design.layout().map(l -> l.cluster().isPresent()).orElse(false);
-        if (clusters && (design.plan().samples().cluster().isEmpty() || design.strata().size() > 1)) {
-            notes.add("The layout has clusters, and the number was worked out for single plots: as many clusters as plots"
-                    + " are laid out, more than it takes. [plan.cluster] plans clusters in a stand without strata;"
-                    + " [layout] plots sets the number.");
+        if (clusters
+                && (design.plan().samples().cluster().isEmpty()
+                        || design.strata().size() > 1)) {
+            notes.add(
+                    "The layout has clusters, and the number was worked out for single plots: as many clusters as plots"
+                            + " are laid out, more than it takes. [plan.cluster] plans clusters in a stand without strata;"
+                            + " [layout] plots sets the number.");
         }
         if (targets.size() > 1) {
             notes.add("Each target is reached by the plots given; the chance is that of each by itself, not of all"

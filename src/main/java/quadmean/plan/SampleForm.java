@@ -15,6 +15,7 @@ import quadmean.stats.PlannedSample;
  * @param scope which targets it serves
  * @param sample the sample that it is for a target
  * @param notes what a reader should know of it, in sentences
+ * @param remarks what a reader should know of a sample with so many units in its parts, in sentences
  */
 @SuppressWarnings("ArrayRecordComponent") // plain numbers; never compared as a record
 record SampleForm(
@@ -25,7 +26,13 @@ record SampleForm(
         double[] costs,
         Scope scope,
         Function<TargetOutlook, PlannedSample> sample,
-        List<String> notes) {
+        List<String> notes,
+        Function<int[], List<String>> remarks) {
+    /** A form whose size says all. */
+    static List<String> none(int[] parts) {
+        return List.of();
+    }
+
     /** Which targets it serves. */
     enum Scope {
         ALL_TARGETS,

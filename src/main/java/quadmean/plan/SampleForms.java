@@ -49,7 +49,8 @@ final class SampleForms {
                 new double[] {costs.perPlot()},
                 Scope.ALL_TARGETS,
                 this::simple,
-                List.of());
+                List.of(),
+                SampleForm::none);
     }
 
     private PlannedSample simple(TargetOutlook outlook) {
@@ -65,7 +66,8 @@ final class SampleForms {
                 design.strata().stream().mapToDouble(this::cost).toArray(),
                 Scope.ALL_TARGETS,
                 outlook -> new StratifiedPlan(allocation, planned(outlook), rule()),
-                List.of());
+                List.of(),
+                SampleForm::none);
     }
 
     private DegreesOfFreedom rule() {

@@ -91,7 +91,8 @@ public record StatedVariation(String words, List<TargetOutlook> targets, List<St
     private static Optional<List<StratumOutlook>> further(Design design, TargetEntry target) {
         if (design.strata().size() == 1 && target.cvPercent().isPresent()) {
             StratumEntry only = design.strata().get(0);
-            return Optional.of(List.of(outlook(design, only, 1, target.cvPercent().getAsDouble())));
+            return Optional.of(
+                    List.of(outlook(design, only, 1, target.cvPercent().getAsDouble())));
         }
         List<StratumOutlook> strata = new ArrayList<>();
         for (StratumEntry s : design.strata()) {
@@ -133,8 +134,8 @@ public record StatedVariation(String words, List<TargetOutlook> targets, List<St
         }
         RangeRule range = design.plan().range().get();
         String why = range.plots().isPresent()
-                ? "the range that " + range.plots().getAsInt() + " plots of a normal population show (Tippett 1925, from"
-                        + " memory)"
+                ? "the range that " + range.plots().getAsInt()
+                        + " plots of a normal population show (Tippett 1925, from" + " memory)"
                 : "common practice, no source";
         return String.format(
                 Locale.ROOT,

@@ -47,10 +47,12 @@ public final class PlanOutputs {
     private static Stream<List<String>> rows(CruisePlan plan, PlanOption option) {
         List<List<String>> rows = new ArrayList<>();
         option.atTarget().ifPresent(s -> add(rows, plan, option, "target", s));
-        option.surer().forEach(p -> p.size().ifPresent(s -> {
-            String what = Math.round(100 * p.probability()) + " % assurance, spread " + p.spread().id();
-            add(rows, plan, option, what, s);
-        }));
+        option.surer()
+                .forEach(p -> p.size().ifPresent(s -> {
+                    String what = Math.round(100 * p.probability()) + " % assurance, spread "
+                            + p.spread().id();
+                    add(rows, plan, option, what, s);
+                }));
         option.inBudget().ifPresent(s -> add(rows, plan, option, "budget", s));
         if (rows.isEmpty()) {
             rows.add(List.of(option.name(), option.kind().id(), "target", "*", "", "", "", "", "", "", ""));

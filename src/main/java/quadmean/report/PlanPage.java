@@ -14,7 +14,6 @@ import quadmean.plan.KindComparison;
 import quadmean.plan.PilotEffect;
 import quadmean.plan.PlanOption;
 import quadmean.plan.PlanOption.Size;
-import quadmean.plan.PlanOption.Spread;
 import quadmean.plan.PlanOption.Surer;
 import quadmean.plan.PlanOption.TargetResult;
 import quadmean.plan.StratumOutlook;
@@ -81,7 +80,8 @@ final class PlanPage {
         html.raw("</ul>\n").endSection();
         html.raw(Cautions.safety());
         html.raw("</main>\n<footer>")
-                .text("Quadmean cruise plan, seed " + design.seed() + ", design " + design.file().getFileName()
+                .text("Quadmean cruise plan, seed " + design.seed() + ", design "
+                        + design.file().getFileName()
                         + " (SHA-256 " + design.sha256().substring(0, 12)
                         + "…). Every number here stands unrounded in plan.json. A plan is no promise: it is as good as the"
                         + " variation that it expects.");
@@ -89,16 +89,19 @@ final class PlanPage {
     }
 
     private String where() {
-        double area = Unit.HECTARE.convert(plan.targets().get(0).areaHa(), design.units().area());
-        return Rounding.significant(area, 4).text(area) + " " + design.units().area().label() + "; variation "
-                + plan.variation();
+        double area = Unit.HECTARE.convert(
+                plan.targets().get(0).areaHa(), design.units().area());
+        return Rounding.significant(area, 4).text(area) + " "
+                + design.units().area().label() + "; variation " + plan.variation();
     }
 
     private void answers(Html html) {
         html.raw("<div class=\"answers\">\n");
-        Optional<PlanOption> main = plan.laidOut().or(() -> plan.options().stream().findFirst());
+        Optional<PlanOption> main =
+                plan.laidOut().or(() -> plan.options().stream().findFirst());
         for (TargetOutlook t : plan.targets()) {
-            html.raw("<div class=\"answer\">\n").element("h2", "Target for " + t.target().attribute().label());
+            html.raw("<div class=\"answer\">\n")
+                    .element("h2", "Target for " + t.target().attribute().label());
             html.element("p", "mid", "±" + Wording.percent(t.target().errorPercent()));
             html.element(
                     "p",
@@ -197,7 +200,8 @@ final class PlanPage {
     private void budget(Html html, double budget) {
         html.section("budget", "What the budget pays for");
         HtmlTable table = HtmlTable.of(
-                "The largest samples for " + Wording.plain(budget) + " " + plan.costs().unit(),
+                "The largest samples for " + Wording.plain(budget) + " "
+                        + plan.costs().unit(),
                 List.of(
                         Cell.text("Sample"),
                         Cell.number("Plots"),

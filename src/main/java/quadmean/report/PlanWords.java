@@ -35,7 +35,8 @@ public final class PlanWords {
 
     private static String target(TargetOutlook t) {
         return "±" + Wording.percent(t.target().errorPercent()) + " of the "
-                + t.target().attribute().label() + " at " + Wording.confidence(t.target().confidence()) + " confidence";
+                + t.target().attribute().label() + " at "
+                + Wording.confidence(t.target().confidence()) + " confidence";
     }
 
     private static List<String> option(CruisePlan plan, PlanOption o) {
@@ -78,7 +79,8 @@ public final class PlanWords {
             case STRATIFIED -> o.parts(size);
             case SIMPLE, THREE_P -> "";
             case CLUSTER, TWO_STAGE -> size.units().get(0) + " " + o.partNames().get(0);
-            case DOUBLE, COUNT, THREE_P_PLOTS -> size.units().get(1) + " " + o.partNames().get(1);
+            case DOUBLE, COUNT, THREE_P_PLOTS ->
+                size.units().get(1) + " " + o.partNames().get(1);
         };
     }
 

@@ -55,7 +55,9 @@ public record PreviousCruise(String name, List<Row> rows, String trouble) {
         } catch (JsonProcessingException e) {
             return useless(what + ": it is not JSON");
         }
-        if (root == null || !root.path("estimates").isArray() || !root.path("schemaVersion").isInt()) {
+        if (root == null
+                || !root.path("estimates").isArray()
+                || !root.path("schemaVersion").isInt()) {
             return useless(what + ": it has no estimates; name the file that quadmean estimate wrote");
         }
         List<Row> rows = new ArrayList<>();
@@ -72,7 +74,8 @@ public record PreviousCruise(String name, List<Row> rows, String trouble) {
                         r.path("cvPercent").asDouble(Double.NaN)));
             }
         }
-        return new PreviousCruise(root.path("design").path("name").asText(file.getFileName().toString()), rows, "");
+        return new PreviousCruise(
+                root.path("design").path("name").asText(file.getFileName().toString()), rows, "");
     }
 
     private static PreviousCruise useless(String why) {

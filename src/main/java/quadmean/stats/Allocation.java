@@ -86,7 +86,8 @@ public enum Allocation {
                 shares[i] = whole[i] ? shares[i] : left * parts[i];
             }
             for (int i = 0; i < shares.length; i++) {
-                double most = Math.max(strata.get(i).least(), Math.ceil(strata.get(i).populationUnits()));
+                double most =
+                        Math.max(strata.get(i).least(), Math.ceil(strata.get(i).populationUnits()));
                 if (shares[i] > most) {
                     shares[i] = most;
                     left -= most;
@@ -197,7 +198,8 @@ public enum Allocation {
     private static int indexOfLargest(int[] units, List<PlannedStratum> strata) {
         int best = 0;
         for (int i = 1; i < units.length; i++) {
-            if (units[i] - strata.get(i).least() > units[best] - strata.get(best).least()) {
+            if (units[i] - strata.get(i).least()
+                    > units[best] - strata.get(best).least()) {
                 best = i;
             }
         }

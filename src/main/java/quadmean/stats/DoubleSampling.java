@@ -315,8 +315,7 @@ public final class DoubleSampling {
     }
 
     private static double twoPhase(StratumSample first, double[] y, double residual) {
-        return variance(
-                residual, Moments.of(y).variance(), y.length, first.values().length, first.populationUnits());
+        return variance(residual, Moments.of(y).variance(), y.length, first.values().length, first.populationUnits());
     }
 
     /** Share of the first sample that carries no y. */

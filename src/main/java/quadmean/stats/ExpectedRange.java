@@ -20,7 +20,8 @@ public final class ExpectedRange {
     public static double ofNormal(int n) {
         Arguments.atLeast(n, 2, "values of a range");
         NormalDistribution normal = new NormalDistribution(null, 0, 1);
-        return new SimpsonIntegrator(1e-10, 1e-10, 5, 60).integrate(EVALUATIONS, x -> outside(normal, x, n), -WIDE, WIDE);
+        return new SimpsonIntegrator(1e-10, 1e-10, 5, 60)
+                .integrate(EVALUATIONS, x -> outside(normal, x, n), -WIDE, WIDE);
     }
 
     private static double outside(NormalDistribution normal, double x, int n) {

@@ -148,8 +148,8 @@ public record NextUnits(int[] units, int[] more, int total, double expectedError
         int[] more = IntStream.range(0, units.length)
                 .map(h -> units[h] - sample.get(h).values().length)
                 .toArray();
-        double df =
-                Allocation.expected(units, planned, DegreesOfFreedom.SATTERTHWAITE).df();
+        double df = Allocation.expected(units, planned, DegreesOfFreedom.SATTERTHWAITE)
+                .df();
         double expected = Allocation.expected(units, planned, target.rule).samplingErrorPercent(target.confidence);
         double assurance = Assurance.of(expected, target.errorPercent, df);
         return new NextUnits(units, more, Arrays.stream(units).sum(), expected, assurance);

@@ -35,7 +35,8 @@ class PlannedSampleTest {
             while (sample.expected(sample.parts(n)).samplingErrorPercent(0.95) > error) {
                 n++;
             }
-            assertEquals(OptionalInt.of(n), SampleSearch.smallest(sample, Goal.expected(error, 0.95)), "error " + error);
+            assertEquals(
+                    OptionalInt.of(n), SampleSearch.smallest(sample, Goal.expected(error, 0.95)), "error " + error);
         }
     }
 
@@ -47,7 +48,9 @@ class PlannedSampleTest {
         int sure = SampleSearch.smallest(sample, TEN.assured(0.8)).orElseThrow();
         int surer = SampleSearch.smallest(sample, TEN.assured(0.9)).orElseThrow();
         int afterPilot = SampleSearch.smallest(sample, TEN.assured(0.9, 12)).orElseThrow();
-        assertTrue(plain <= sure && sure < surer && surer < afterPilot, plain + " " + sure + " " + surer + " " + afterPilot);
+        assertTrue(
+                plain <= sure && sure < surer && surer < afterPilot,
+                plain + " " + sure + " " + surer + " " + afterPilot);
         double chance = SampleSearch.assurance(sample, sample.parts(plain), TEN);
         assertTrue(chance > 0.5 && chance < 0.7, "a little more than half the time: " + chance);
     }
@@ -100,7 +103,10 @@ class PlannedSampleTest {
             double[] plan = numbers(in.get("plans").get(i));
             int[] parts = {(int) plan[1], (int) plan[0]};
             assertEquals(
-                    number(e.get("published").get("costs").get(i)), SampleSearch.cost(parts, 0, costs), 0.05, "plan " + i);
+                    number(e.get("published").get("costs").get(i)),
+                    SampleSearch.cost(parts, 0, costs),
+                    0.05,
+                    "plan " + i);
         }
     }
 
@@ -134,7 +140,10 @@ class PlannedSampleTest {
     void clustersReduceToSimplerSamples() {
         int[] parts = {12, 48};
         double plots = new SimplePlan(60, INFINITE).expected(new int[] {48}).se();
-        assertEquals(plots, new ClusterPlan(60, 0, 4, INFINITE, INFINITE).expected(parts).se(), 1e-12);
+        assertEquals(
+                plots,
+                new ClusterPlan(60, 0, 4, INFINITE, INFINITE).expected(parts).se(),
+                1e-12);
         double whole = new ClusterPlan(60, 0.3, 4, 4, INFINITE).expected(parts).se();
         assertEquals(60 * Math.sqrt((1 + 3 * 0.3) / 48), whole, 1e-12);
         assertEquals(0, new ClusterPlan(60, 0.3, 4, 4, 12).expected(parts).se());
@@ -146,8 +155,10 @@ class PlannedSampleTest {
     @Test
     void twoPhasesReduceToOne() {
         double one = new SimplePlan(50, INFINITE).expected(new int[] {30}).se();
-        assertEquals(one, new TwoPhasePlan(50, 0.6, 1).expected(new int[] {30, 30}).se(), 1e-12);
-        double nearlyAll = new TwoPhasePlan(50, 1 - 1e-15, 4).expected(new int[] {120, 30}).se();
+        assertEquals(
+                one, new TwoPhasePlan(50, 0.6, 1).expected(new int[] {30, 30}).se(), 1e-12);
+        double nearlyAll =
+                new TwoPhasePlan(50, 1 - 1e-15, 4).expected(new int[] {120, 30}).se();
         assertEquals(one / 2, nearlyAll, 1e-6);
     }
 
@@ -162,21 +173,24 @@ class PlannedSampleTest {
     /** Neyman's shares by the square root of costs: 310·3, 420·12/2 and 516·6 (inputs of the textbook item after Williams). */
     @Test
     void dearStrataGetFewer() {
-        double[] sizes = numbers(ReferenceFiles.example("allocation-neyman-williams").get("inputs").get("N_h"));
+        double[] sizes = numbers(ReferenceFiles.example("allocation-neyman-williams")
+                .get("inputs")
+                .get("N_h"));
         List<PlannedStratum> strata = List.of(
                 new PlannedStratum(sizes[0] / 1246, INFINITE, 100, 3, 2, 1),
                 new PlannedStratum(sizes[1] / 1246, INFINITE, 100, 12, 2, 4),
                 new PlannedStratum(sizes[2] / 1246, INFINITE, 100, 6, 2, 1));
         double sum = 930 + 2520 + 3096;
         Tolerance.ROUNDING.check(
-                new double[] {93000 / sum, 252000 / sum, 309600 / sum}, Allocation.OPTIMUM.shares(100, strata), "shares");
+                new double[] {93000 / sum, 252000 / sum, 309600 / sum},
+                Allocation.OPTIMUM.shares(100, strata),
+                "shares");
     }
 
     @Test
     void everyStratumGetsItsFewest() {
         List<PlannedStratum> strata = List.of(
-                new PlannedStratum(0.9, INFINITE, 100, 30, 2, 1),
-                new PlannedStratum(0.1, INFINITE, 100, 5, 6, 1));
+                new PlannedStratum(0.9, INFINITE, 100, 30, 2, 1), new PlannedStratum(0.1, INFINITE, 100, 5, 6, 1));
         assertArrayEquals(new int[] {14, 6}, Allocation.NEYMAN.allocate(20, strata));
         StratifiedPlan plan = new StratifiedPlan(Allocation.NEYMAN, strata, DegreesOfFreedom.UNITS_MINUS_STRATA);
         assertEquals(8, plan.least());
