@@ -44,7 +44,7 @@ public record ClusterPlan(
 
     @Override
     public int most() {
-        return (int) Math.min(SampleSize.LARGEST / perCluster, Math.ceil(populationClusters));
+        return (int) Math.min(SampleSize.LARGEST / (double) perCluster, Math.ceil(populationClusters));
     }
 
     /** Clusters, and units in all of them. */
