@@ -74,7 +74,8 @@ final class PlanCommand extends DesignCommand {
         }
         ProblemPrinter.print(err(), kinds.problems());
         kinds.lines().forEach(out()::println);
-        Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan, kinds.comparison(), layout.field()));
+        Map<String, Content> files =
+                new LinkedHashMap<>(PlanOutputs.of(design, plan, kinds.comparison(), layout.field()));
         files.putAll(kinds.files());
         files.put("sheets.html", FieldSheets.of(design, SheetSet.withoutPlaces(remarks), Optional.empty()));
         files.putAll(layout.files());
