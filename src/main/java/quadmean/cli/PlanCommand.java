@@ -22,6 +22,7 @@ import quadmean.layout.BoundaryReader;
 import quadmean.layout.SheetSet;
 import quadmean.layout.Tract;
 import quadmean.layout.TractReading;
+import quadmean.model.Plot;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
@@ -57,6 +58,7 @@ final class PlanCommand extends DesignCommand {
     ExitCode run(Design design) throws IOException {
         List<StratumOutlook> outlook;
         String variation;
+        List<Plot> pilot = List.of();
         if (design.plan().pilot() == Pilot.TALLY) {
             TallyNeeded.check(design, "plan");
             CruiseRun run = Cruise.run(design);
@@ -67,6 +69,7 @@ final class PlanCommand extends DesignCommand {
             ProblemPrinter.print(err(), run.tally().problems());
             variation = "from the pilot tally of " + run.tally().plots().size() + " plots";
             outlook = fromPilot(design, result);
+            pilot = run.tally().plots();
         } else {
             variation = "as stated in the design";
             outlook = fromDesign(design);
@@ -96,7 +99,7 @@ final class PlanCommand extends DesignCommand {
             return refuse(layout.problems(), inputs(design));
         }
         layout.notes().forEach(n -> out().println("  " + n));
-        PlanKinds kinds = PlanKinds.of(design, outlook);
+        PlanKinds kinds = PlanKinds.of(design, outlook, pilot);
         if (kinds.isRefused()) {
             return refuse(kinds.problems(), inputs(design));
         }

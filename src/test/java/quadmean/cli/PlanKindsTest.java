@@ -64,10 +64,9 @@ class PlanKindsTest {
         for (int i = 0; i < 5; i++) {
             JsonNode option = kinds.get("options").get(i);
             String[] row = rows.get(i + 1).split(",");
-            assertEquals(option.get("plots").asText(), row[6]);
-            assertEquals(option.get("hours").asDouble(), Double.parseDouble(row[11]));
-            assertTrue(
-                    run.out().contains(option.get("name").asText() + ": "), run.out());
+            assertEquals(option.get("plots").asText(), row[7]);
+            assertEquals(option.get("hours").asDouble(), Double.parseDouble(row[12]));
+            assertTrue(run.out().contains(option.get("name").asText() + ": "), run.out());
             assertTrue(run.out().contains(option.get("plots").asText() + " plots, "), run.out());
         }
         assertTrue(run.out().contains("common practice, no source"), run.out());
@@ -91,7 +90,8 @@ class PlanKindsTest {
         run.assertCode(0);
         JsonNode kinds = json();
         assertEquals(100, kinds.at("/map/stems").asInt());
-        Tolerance.ROUNDING.check(17.841241161527712, kinds.at("/map/offTheEdgeM").asDouble(), "radius of 0.1 ha");
+        Tolerance.ROUNDING.check(
+                17.841241161527712, kinds.at("/map/offTheEdgeM").asDouble(), "radius of 0.1 ha");
         assertTrue(kinds.get("options").get(0).get("cvByMapPercent").isNumber());
         assertTrue(run.out().contains("map.csv, 100 stems"), run.out());
         assertTrue(run.out().contains("fewer than 10 such plots"), "0.1 ha on 0.81 ha: " + run.out());

@@ -58,7 +58,9 @@ class KindsDesignTest {
         KindsSettings kinds = kinds(KINDS + "setup = 0\nheight = 2.5\n");
         assertEquals(List.of(0.02, 0.1), kinds.plotAreasHa());
         KindsSettings.Times times = kinds.times();
-        assertEquals(java.util.Set.of(KindInput.SET_UP, KindInput.HEIGHT), times.given().keySet());
+        assertEquals(
+                java.util.Set.of(KindInput.SET_UP, KindInput.HEIGHT),
+                times.given().keySet());
         assertEquals(2000, times.of(KindInput.WALKING));
         assertEquals(20, times.of(KindInput.HEIGHTS), "every fifth tree, as on the field sheets");
         Tolerance.ROUNDING.check(0.1 + 0.5 + 0.2 * 2.5, times.minutesPerTree(), "minutes a tree");
@@ -98,12 +100,20 @@ class KindsDesignTest {
                 new Fault("trees = 500\n", "trees = -3\n", "plan.kinds.trees", "-3 is not a number above 0"),
                 new Fault("trees = 500\n", "", "plan.kinds.trees", "go together"),
                 new Fault("basal_area = 24\ntrees = 500\n", "", "plan.kinds.basal_area", "or a stem_map"),
-                new Fault("trees = 500\n", "trees = 500\nwalking = 0\n", "plan.kinds.walking", "0 is not a number above 0"),
+                new Fault(
+                        "trees = 500\n",
+                        "trees = 500\nwalking = 0\n",
+                        "plan.kinds.walking",
+                        "0 is not a number above 0"),
                 new Fault("trees = 500\n", "trees = 500\nsetup = -1\n", "plan.kinds.setup", "0 or more"),
                 new Fault("trees = 500\n", "trees = 500\nmeasured = 101\n", "plan.kinds.measured", "0 to 100"),
                 new Fault("trees = 500\n", "trees = 500\ncv = 0\n", "plan.kinds.cv", "0 is not a number above 0"),
                 new Fault("trees = 500\n", "trees = 500\nset_up = 3\n", "plan.kinds.set_up", "did you mean \"setup\""),
-                new Fault("trees = 500\n", "trees = 500\ncorners = [0, 0, 1, 1]\n", "plan.kinds.stem_map", "goes with stem_map"));
+                new Fault(
+                        "trees = 500\n",
+                        "trees = 500\ncorners = [0, 0, 1, 1]\n",
+                        "plan.kinds.stem_map",
+                        "goes with stem_map"));
     }
 
     @ParameterizedTest
@@ -137,7 +147,9 @@ class KindsDesignTest {
             return;
         }
         assertTrue(
-                problems.stream().anyMatch(p -> p.column().endsWith(fault.key()) && p.detail().contains(fault.words())),
+                problems.stream()
+                        .anyMatch(p ->
+                                p.column().endsWith(fault.key()) && p.detail().contains(fault.words())),
                 problems.toString());
     }
 
@@ -151,8 +163,7 @@ class KindsDesignTest {
 
     @Test
     void nestedPlotsNeedAnAreaForTheRule() {
-        SmallDesign nested = new SmallDesign()
-                .with("kind = \"fixed\"\narea = 0.1\n", """
+        SmallDesign nested = new SmallDesign().with("kind = \"fixed\"\narea = 0.1\n", """
                         kind = "nested"
                         [[plot.ring]]
                         area = 0.01
@@ -161,7 +172,9 @@ class KindsDesignTest {
                         area = 0.1
                         """);
         List<Problem> problems = nested.plus(KINDS).problems(folder);
-        assertEquals(List.of("plan.kinds.cv_area"), problems.stream().map(Problem::column).toList());
+        assertEquals(
+                List.of("plan.kinds.cv_area"),
+                problems.stream().map(Problem::column).toList());
         assertEquals(List.of(), nested.plus(KINDS + "cv_area = 0.1\n").problems(folder));
         assertEquals(List.of(), nested.plus(MAP).problems(folder));
     }

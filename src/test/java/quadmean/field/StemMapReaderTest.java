@@ -94,7 +94,9 @@ class StemMapReaderTest {
                 """);
         assertNull(reading.map());
         List<Problem> problems = refusing(reading);
-        assertEquals(List.of(3L, 4L, 5L, 6L, 7L, 8L, 9L), problems.stream().map(Problem::row).toList());
+        assertEquals(
+                List.of(3L, 4L, 5L, 6L, 7L, 8L, 9L),
+                problems.stream().map(Problem::row).toList());
         List<String> words = List.of(
                 "101 lies outside the corners, which go from 0 to 100 ft",
                 "-0.5 lies outside the corners, which go from 0 to 50 m",
@@ -104,7 +106,9 @@ class StemMapReaderTest {
                 "\"two\" is not a plain number",
                 "the row has 2 fields");
         for (int i = 0; i < words.size(); i++) {
-            assertTrue(problems.get(i).detail().contains(words.get(i)), problems.get(i).detail());
+            assertTrue(
+                    problems.get(i).detail().contains(words.get(i)),
+                    problems.get(i).detail());
         }
     }
 
@@ -112,14 +116,19 @@ class StemMapReaderTest {
     void aMissingColumnIsCalledByWhatItHolds() throws IOException {
         List<Problem> problems = refusing(read(DESIGN, "x_m,y,dbh_in\n1,2,3\n"));
         assertEquals(1, problems.size(), problems.toString());
-        assertTrue(problems.get(0).message().contains("no column \"x_ft\" for x; did you mean \"x_m\"?"), problems.toString());
+        assertTrue(
+                problems.get(0).message().contains("no column \"x_ft\" for x; did you mean \"x_m\"?"),
+                problems.toString());
     }
 
     @Test
     void aMapNeedsStemsAndAnArea() throws IOException {
         assertTrue(refusing(read(DESIGN, "x_ft,y,dbh_in\n")).get(0).detail().contains("no stems"));
         String open = DESIGN.replace("corners = [0, 0, 100, 50]\n", "");
-        assertTrue(refusing(read(open, "x_ft,y,dbh_in\n1,2,3\n1,4,3\n")).get(0).detail().contains("on one line"));
+        assertTrue(refusing(read(open, "x_ft,y,dbh_in\n1,2,3\n1,4,3\n"))
+                .get(0)
+                .detail()
+                .contains("on one line"));
         assertEquals(Rule.FILE_UNREADABLE, refusing(read(DESIGN, "")).get(0).rule());
     }
 

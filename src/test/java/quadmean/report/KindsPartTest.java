@@ -41,7 +41,8 @@ class KindsPartTest {
                 design,
                 design.plan().kinds().orElseThrow(),
                 List.of(new StratumOutlook("stand", 10, 1, 40)),
-                null);
+                null,
+                List.of());
     }
 
     @Test
@@ -52,8 +53,13 @@ class KindsPartTest {
         assertTrue(html.startsWith("<section id=\"kinds\">"), html);
         assertTrue(html.contains("<figure id=\"kinds-chart\">"), html);
         for (String words : List.of(
-                "BAF 4 m²/ha", "3.5\u00a0min</td><td>the design", "common practice, no source", "fewer than 4 trees a point",
-                "more than 8 trees a point", "Freese 1961, from memory", "symbols inferred")) {
+                "BAF 4 m²/ha",
+                "3.5\u00a0min</td><td>the design",
+                "common practice, no source",
+                "fewer than 4 trees a point",
+                "more than 8 trees a point",
+                "Freese 1961, from memory",
+                "symbols inferred")) {
             assertTrue(html.contains(words), words + " in " + html);
         }
         kinds.notes().forEach(n -> assertTrue(html.contains(Html.escape(n)), n));
