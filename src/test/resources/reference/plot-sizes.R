@@ -22,5 +22,15 @@ study <- function(i) {
   sprintf('    {"trees_per_plot": %.12g, "cv_basal_area_percent": %.12g, "cv_trees_percent": %.12g}',
           mean(rowSums(on_plot)), 100 * sd(basal_area) / mean(basal_area), 100 * sd(stems) / mean(stems))
 }
-cat(sprintf('{\n  "reach_m": %.12g,\n  "kinds": [\n%s\n  ]\n}\n', reach,
-            paste(sapply(seq_along(limits), study), collapse = ",\n")))
+
+# a pilot of 16 circles of 0.1 ha, each tree with its distance: smaller circles and points tried out on it
+centres <- expand.grid(x = c(25, 75, 125, 175), y = c(25, 75, 125, 175))
+distance <- sqrt(outer(centres$x, trees$x_m, "-")^2 + outer(centres$y, trees$y_m, "-")^2)
+pilot <- distance <= sqrt(1000 / pi)
+cv <- function(y) 100 * sd(y) / mean(y)
+circle <- function(ha) cv(drop((pilot & distance <= sqrt(ha * 10000 / pi)) %*% g) / ha)
+point <- function(f) cv(f * rowSums(pilot & sweep(distance, 2, trees$dbh_cm / 2 / sqrt(f), "<=")))
+
+cat(sprintf('{\n  "reach_m": %.12g,\n  "kinds": [\n%s\n  ],\n  "pilot_cv_percent": [%s]\n}\n', reach,
+            paste(sapply(seq_along(limits), study), collapse = ",\n"),
+            paste(sprintf("%.12g", c(circle(0.02), circle(0.05), circle(0.1), point(9), point(6))), collapse = ", ")))

@@ -47,7 +47,7 @@ public final class KindsChart {
                         + hours(o.work().hours()) + " h.")
                 .orElse("");
         return new Picture(
-                "kinds",
+                "kinds-chart",
                 "Hours of one crew until the target is reached, by kind of plot, with the times stated in the table."
                         + best,
                 "Bars of hours by kind of plot, parted into walking, setting up and trees." + best,

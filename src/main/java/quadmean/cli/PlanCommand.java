@@ -68,7 +68,7 @@ final class PlanCommand extends DesignCommand {
             return refuse(layout.problems(), inputs(design));
         }
         layout.notes().forEach(n -> out().println("  " + n));
-        PlanKinds kinds = PlanKinds.of(design, plan.outlook());
+        PlanKinds kinds = PlanKinds.of(design, plan.outlook(), sources.pilot());
         if (kinds.isRefused()) {
             return refuse(kinds.problems(), inputs(design));
         }

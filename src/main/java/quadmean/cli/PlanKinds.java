@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
 import quadmean.design.KindsSettings;
 import quadmean.field.StemMapReader;
+import quadmean.model.Plot;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
@@ -18,6 +19,7 @@ import quadmean.plan.KindComparison;
 import quadmean.plan.MapStudy;
 import quadmean.plan.StratumOutlook;
 import quadmean.report.Content;
+import quadmean.report.KindsCsv;
 import quadmean.report.KindsPart;
 
 /**
@@ -31,8 +33,8 @@ import quadmean.report.KindsPart;
 record PlanKinds(
         Optional<KindComparison> comparison, List<String> lines, Map<String, Content> files, List<Problem> problems) {
 
-    /** Compares, if the design asks for it. */
-    static PlanKinds of(Design design, List<StratumOutlook> outlook) throws IOException {
+    /** Compares, if the design asks for it; {@code pilot} are the plots of a pilot, none without one. */
+    static PlanKinds of(Design design, List<StratumOutlook> outlook, List<Plot> pilot) throws IOException {
         if (design.plan().kinds().isEmpty()) {
             return new PlanKinds(Optional.empty(), List.of(), Map.of(), List.of());
         }
@@ -49,11 +51,11 @@ record PlanKinds(
         if (isRefused(problems)) {
             return new PlanKinds(Optional.empty(), List.of(), Map.of(), problems);
         }
-        KindComparison kinds = KindComparer.compare(design, settings, outlook, map);
+        KindComparison kinds = KindComparer.compare(design, settings, outlook, map, pilot);
         return new PlanKinds(
                 Optional.of(kinds),
                 KindsPart.lines(design, kinds),
-                Map.of("kinds.csv", KindsPart.csv(design, kinds)),
+                Map.of("kinds.csv", KindsCsv.of(design, kinds)),
                 problems);
     }
 

@@ -13,6 +13,7 @@ import quadmean.design.Design;
 import quadmean.design.PlanSettings.Pilot;
 import quadmean.design.StratumEntry;
 import quadmean.estimate.EstimateRow;
+import quadmean.model.Plot;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
@@ -30,8 +31,14 @@ import quadmean.units.Basis;
  * @param targets targets with what is expected; none if it is refused
  * @param remarks problems of the source that do not refuse it
  * @param problems what refuses it
+ * @param pilot plots of the pilot tally; none without one
  */
-record PlanSources(String words, List<TargetOutlook> targets, List<Problem> remarks, List<Problem> problems) {
+record PlanSources(
+        String words,
+        List<TargetOutlook> targets,
+        List<Problem> remarks,
+        List<Problem> problems,
+        List<Plot> pilot) {
     /** What a source says of an attribute in a stratum, {@code *} for the whole stand. */
     private interface Source {
         Optional<Shown> of(String stratum, PlanTarget target);
@@ -57,7 +64,8 @@ record PlanSources(String words, List<TargetOutlook> targets, List<Problem> rema
                 stated.words(),
                 stated.targets(),
                 List.of(),
-                stated.missing().stream().map(m -> problem(design, m)).toList());
+                stated.missing().stream().map(m -> problem(design, m)).toList(),
+                List.of());
     }
 
     private static PlanSources fromPilot(Design design) throws IOException {
@@ -65,13 +73,13 @@ record PlanSources(String words, List<TargetOutlook> targets, List<Problem> rema
         CruiseRun run = Cruise.run(design);
         CruiseResult result = run.result();
         if (result == null) {
-            return new PlanSources("", List.of(), List.of(), run.tally().problems());
+            return new PlanSources("", List.of(), List.of(), run.tally().problems(), List.of());
         }
         Source pilot = (stratum, target) -> result.estimate()
                 .row(stratum, EstimateRow.ALL, target.attribute(), Basis.PER_AREA)
                 .map(r -> new Shown(r.n(), r.mean(), r.cvPercent()));
         String words = "from the pilot tally of " + run.tally().plots().size() + " plots";
-        return read(design, words, "the pilot", pilot, run.tally().problems());
+        return read(design, words, "the pilot", pilot, run.tally().problems(), run.tally().plots());
     }
 
     private static PlanSources fromPrevious(Design design, Path file) throws IOException {
@@ -83,15 +91,15 @@ record PlanSources(String words, List<TargetOutlook> targets, List<Problem> rema
         }
         PreviousCruise previous = PreviousCruise.read(file);
         if (!previous.trouble().isEmpty()) {
-            return new PlanSources("", List.of(), List.of(), List.of(problem(design, previous.trouble())));
+            return new PlanSources("", List.of(), List.of(), List.of(problem(design, previous.trouble())), List.of());
         }
         Source source = (stratum, target) ->
                 previous.row(stratum, target.attribute()).map(r -> new Shown(r.plots(), r.mean(), r.cvPercent()));
         String words = "from the previous cruise \"" + previous.name() + "\"";
-        return read(design, words, "the previous cruise", source, List.of());
+        return read(design, words, "the previous cruise", source, List.of(), List.of());
     }
 
-    private static PlanSources read(Design design, String words, String name, Source source, List<Problem> remarks) {
+    private static PlanSources read(Design design, String words, String name, Source source, List<Problem> remarks, List<Plot> plots) {
         List<TargetOutlook> outlooks = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         boolean single = design.strata().size() == 1;
@@ -109,7 +117,7 @@ record PlanSources(String words, List<TargetOutlook> targets, List<Problem> rema
             }
             outlooks.add(new TargetOutlook(target, strata));
         }
-        return new PlanSources(words, problems.isEmpty() ? outlooks : List.of(), remarks, problems);
+        return new PlanSources(words, problems.isEmpty() ? outlooks : List.of(), remarks, problems, plots);
     }
 
     private static String unusable(String name, String where, PlanTarget target, Optional<Shown> shown) {

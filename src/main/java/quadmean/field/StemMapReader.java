@@ -1,9 +1,10 @@
 package quadmean.field;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -24,6 +25,8 @@ public final class StemMapReader {
             Map.of(StemMapFile.X, "x", StemMapFile.Y, "y", ColumnRole.DBH, "dbh");
     /** No tree is as thick (cm), from memory. */
     private static final double THICKEST = 1_200;
+
+    private static final MathContext DIGITS = new MathContext(8);
 
     private final StemMapFile file;
     private final List<Problem> problems = new ArrayList<>();
@@ -102,17 +105,14 @@ public final class StemMapReader {
         double high = corners.get(axis + 2);
         if (metres < low || metres > high) {
             Unit unit = unit(row, role);
-            add(
-                    row,
-                    role,
-                    String.format(
-                            Locale.ROOT,
-                            "%s lies outside the corners, which go from %.6g to %.6g %s",
-                            row.text(role),
-                            Unit.METRE.convert(low, unit),
-                            Unit.METRE.convert(high, unit),
-                            unit.symbol()));
+            String limits = show(Unit.METRE.convert(low, unit)) + " to " + show(Unit.METRE.convert(high, unit));
+            add(row, role, row.text(role) + " lies outside the corners, which go from " + limits + " " + unit.symbol());
         }
+    }
+
+    private static String show(double value) {
+        BigDecimal cut = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+        return cut.signum() == 0 ? "0" : cut.toPlainString();
     }
 
     /** The number of a column; NaN for what is none, which is then noted. */

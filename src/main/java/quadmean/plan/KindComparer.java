@@ -12,6 +12,7 @@ import quadmean.design.KindInput;
 import quadmean.design.KindsSettings;
 import quadmean.design.KindsSettings.Density;
 import quadmean.model.MappedStem;
+import quadmean.model.Plot;
 import quadmean.model.PlotDesign;
 import quadmean.model.StemMap;
 import quadmean.stats.SampleSize;
@@ -43,10 +44,15 @@ public final class KindComparer {
      *
      * @param outlook what is expected of each stratum with the design's own plots
      * @param map the map of stems that the settings name, on which the largest plot has room; null without one
+     * @param pilot the plots of a pilot; none without one
      */
     public static KindComparison compare(
-            Design design, KindsSettings settings, List<StratumOutlook> outlook, @Nullable StemMap map) {
-        return new KindComparer(design, settings, pooledCvPercent(outlook), map).compare();
+            Design design,
+            KindsSettings settings,
+            List<StratumOutlook> outlook,
+            @Nullable StemMap map,
+            List<Plot> pilot) {
+        return new KindComparer(design, settings, pooledCvPercent(outlook), map).compare(pilot);
     }
 
     /** The kinds to compare: fixed plots, then points with large factors before small ones, whose plots are larger. */
@@ -87,14 +93,16 @@ public final class KindComparer {
         return PlotSizeRule.meanTreeM2(density.basalArea(), density.trees());
     }
 
-    private KindComparison compare() {
+    private KindComparison compare(List<Plot> pilot) {
         List<PlotDesign> plots = plots(settings);
         MapStudy study = map == null ? null : MapStudy.of(map, attribute(), plots);
+        Optional<PilotStudy> tried = PilotStudy.of(design, attribute(), pilot);
         List<KindOption> options = new ArrayList<>();
-        KindNotes notes = new KindNotes(design, cvPercent, cvAreaHa);
+        KindNotes notes = new KindNotes(design, cvPercent, cvAreaHa, pilot, tried.isPresent());
         for (PlotDesign plot : plots) {
             MapStudy.Finding finding = study == null ? null : study.of(plot);
-            KindOption option = option(plot, finding == null ? Double.NaN : finding.cvPercent());
+            double cvByPilot = tried.map(t -> t.cvPercent(plot)).orElse(Double.NaN);
+            KindOption option = option(plot, finding == null ? Double.NaN : finding.cvPercent(), cvByPilot);
             options.add(option);
             notes.see(option, finding);
         }
@@ -106,7 +114,15 @@ public final class KindComparer {
                         attribute(),
                         Objects.requireNonNull(study).places(),
                         study.reachM()));
-        return new KindComparison(settings, options, density, cvPercent, cvAreaHa, told, notes.sentences(told));
+        return new KindComparison(
+                settings,
+                options,
+                density,
+                cvPercent,
+                cvAreaHa,
+                tried.map(PilotStudy::plots).orElse(0),
+                told,
+                notes.sentences(told));
     }
 
     /** A map has no volumes. */
@@ -114,14 +130,13 @@ public final class KindComparer {
         return design.targetAttribute() == Attribute.TREES ? Attribute.TREES : Attribute.BASAL_AREA;
     }
 
-    private KindOption option(PlotDesign plot, double cvByMap) {
+    private KindOption option(PlotDesign plot, double cvByMap, double cvByPilot) {
         double areaHa = PlotSizeRule.areaHa(plot, meanTreeM2());
         double cvByRule = Double.isNaN(cvAreaHa) ? Double.NaN : PlotSizeRule.cvPercent(cvPercent, cvAreaHa, areaHa);
         double trees = density.trees() * areaHa;
-        double cv = Double.isNaN(cvByMap) ? cvByRule : cvByMap;
-        OptionalInt n = plots(plot, cv);
+        OptionalInt n = plots(plot, KindOption.counting(cvByRule, cvByMap, cvByPilot));
         KindOption.Work work = n.isPresent() ? work(n.getAsInt(), trees) : KindOption.Work.UNKNOWN;
-        return new KindOption(plot, areaHa, trees, cvByRule, cvByMap, n, work);
+        return new KindOption(plot, areaHa, trees, cvByRule, cvByMap, cvByPilot, n, work);
     }
 
     private OptionalInt plots(PlotDesign plot, double cv) {

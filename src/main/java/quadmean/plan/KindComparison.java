@@ -16,6 +16,7 @@ import quadmean.units.Attribute;
  * @param density what stands on a hectare
  * @param cvPercent coefficient of variation that the plot-size rule starts from (percent)
  * @param cvAreaHa area of the plot that it is for (ha); NaN if that plot has no one size
+ * @param pilotPlots plots of a pilot with distances on which kinds were tried out; 0 without one
  * @param study how the map was studied, if there is one
  * @param notes what a reader should know, in sentences
  */
@@ -25,6 +26,7 @@ public record KindComparison(
         Density density,
         double cvPercent,
         double cvAreaHa,
+        int pilotPlots,
         Optional<Study> study,
         List<String> notes) {
     public KindComparison {

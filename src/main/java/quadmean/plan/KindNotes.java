@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
+import quadmean.model.Plot;
 import quadmean.model.PlotDesign;
 import quadmean.units.Attribute;
 import quadmean.units.Unit;
@@ -18,15 +19,35 @@ final class KindNotes {
     private final Design design;
     private final double cvPercent;
     private final double cvAreaHa;
+    private final String ofPilot;
     private final List<String> tooFew = new ArrayList<>();
     private final List<String> tooMany = new ArrayList<>();
     private final List<String> littleRoom = new ArrayList<>();
     private final List<String> outOfReach = new ArrayList<>();
 
-    KindNotes(Design design, double cvPercent, double cvAreaHa) {
+    KindNotes(Design design, double cvPercent, double cvAreaHa, List<Plot> pilot, boolean isTried) {
         this.design = design;
         this.cvPercent = cvPercent;
         this.cvAreaHa = cvAreaHa;
+        this.ofPilot = ofPilot(pilot, isTried);
+    }
+
+    /** What a pilot says of the kinds; empty without one, and where it says nothing of distances. */
+    private static String ofPilot(List<Plot> pilot, boolean isTried) {
+        if (isTried) {
+            return "Variation from the " + pilot.size()
+                    + " plots of the pilot, on which each kind takes the trees within its own"
+                    + " distance; kinds that reach farther than the pilot's plots go by the map or the rule.";
+        }
+        long without = PilotStudy.withoutDistance(pilot);
+        long rows = pilot.stream()
+                .mapToLong(p -> p.trees().size() + p.counted().size())
+                .sum();
+        return without == 0 || without == rows
+                ? ""
+                : without + " of " + rows
+                        + " rows of the pilot have no distance or no dbh, so that kinds cannot be tried out"
+                        + " on it.";
     }
 
     /** Takes note of a kind. */
@@ -47,6 +68,9 @@ final class KindNotes {
 
     List<String> sentences(Optional<KindComparison.Study> study) {
         List<String> notes = new ArrayList<>();
+        if (!ofPilot.isEmpty()) {
+            notes.add(ofPilot);
+        }
         study.ifPresent(s -> notes.add(ofMap(s)));
         notes.add(rule());
         study.ifPresent(s -> notes.add("A map shows the variation within its own "
@@ -75,7 +99,7 @@ final class KindNotes {
     private String ofMap(KindComparison.Study s) {
         return String.format(
                 Locale.ROOT,
-                "Variation of %s from the map %s, %d stems: each kind at the same %d places on a grid that keeps %s %s"
+                "Variation of %s from the map %s, %d stems: each kind at the same %,d places on a grid that keeps %s %s"
                         + " off the edge, so that no plot is cut.",
                 s.attribute() == Attribute.TREES
                         ? "the number of trees"

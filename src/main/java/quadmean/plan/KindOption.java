@@ -11,6 +11,7 @@ import quadmean.model.PlotDesign;
  * @param treesPerPlot trees expected on a plot
  * @param cvByRulePercent coefficient of variation by the plot-size rule (percent); NaN where it has nothing to start from
  * @param cvByMapPercent the same from the map of stems; NaN without one
+ * @param cvByPilotPercent the same from a pilot with distances; NaN without one, and for a kind that reaches farther
  * @param plots plots that the target takes; empty if no number reaches it
  * @param work what they take; all NaN if no number reaches it
  */
@@ -20,6 +21,7 @@ public record KindOption(
         double treesPerPlot,
         double cvByRulePercent,
         double cvByMapPercent,
+        double cvByPilotPercent,
         OptionalInt plots,
         Work work) {
     /** Fewest and most trees on a point: common practice, no source. */
@@ -54,9 +56,14 @@ public record KindOption(
         }
     }
 
-    /** The coefficient of variation that counts (percent): the map's where there is one. */
+    /** The coefficient of variation that counts (percent): the pilot's where it has one, else the map's, else the rule's. */
     public double cvPercent() {
-        return Double.isNaN(cvByMapPercent) ? cvByRulePercent : cvByMapPercent;
+        return counting(cvByRulePercent, cvByMapPercent, cvByPilotPercent);
+    }
+
+    static double counting(double byRule, double byMap, double byPilot) {
+        double byData = Double.isNaN(byPilot) ? byMap : byPilot;
+        return Double.isNaN(byData) ? byRule : byData;
     }
 
     /** Trees on all plots; NaN if no number of plots reaches the target. */

@@ -3,8 +3,6 @@ package quadmean.plan;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import quadmean.measure.FixedPlot;
-import quadmean.measure.PointGauge;
 import quadmean.model.MappedStem;
 import quadmean.model.PlotDesign;
 import quadmean.model.StemMap;
@@ -68,18 +66,10 @@ public final class MapStudy {
     private static double reach(StemMap map, List<PlotDesign> plots) {
         double thickest =
                 map.stems().stream().mapToDouble(MappedStem::dbhCm).max().orElse(0);
-        return plots.stream().mapToDouble(p -> limit(p, thickest)).max().orElse(0);
-    }
-
-    /** Distance to the centre of a stem up to which it is in (m). */
-    private static double limit(PlotDesign plot, double dbhCm) {
-        if (plot instanceof PlotDesign.Fixed fixed) {
-            return FixedPlot.ofArea(fixed.areaHa()).radius();
-        }
-        if (plot instanceof PlotDesign.Point point) {
-            return new PointGauge(point.basalAreaFactor()).limitingDistance(dbhCm, DistanceTo.CENTRE);
-        }
-        throw new IllegalArgumentException("only fixed plots and points are tried out on a map");
+        return plots.stream()
+                .mapToDouble(p -> InTree.limitM(p, thickest, DistanceTo.CENTRE))
+                .max()
+                .orElse(0);
     }
 
     /** How far the places keep off the edge (m). */
@@ -104,8 +94,8 @@ public final class MapStudy {
 
     /** Adds a stem to all places from which it is in. */
     private void spread(MappedStem stem, PlotDesign plot, double[] values, double[] counts) {
-        double limit = limit(plot, stem.dbhCm());
-        double worth = worth(stem, plot);
+        double limit = InTree.limitM(plot, stem.dbhCm(), DistanceTo.CENTRE);
+        double worth = InTree.worth(plot, stem.dbhCm(), attribute);
         double stepX = (map.width() - 2 * reachM) / SIDE;
         double stepY = (map.length() - 2 * reachM) / SIDE;
         double fromX = stem.xM() - map.left() - reachM;
@@ -125,13 +115,6 @@ public final class MapStudy {
     /** The first cell whose middle can lie at a distance or beyond. */
     private static int first(double from, double step) {
         return Math.max(0, (int) Math.floor(from / step - 0.5));
-    }
-
-    /** What a stem on the plot stands for: trees/ha or m²/ha. */
-    private double worth(MappedStem stem, PlotDesign plot) {
-        double basalArea = BasalArea.ofTree(stem.dbhCm());
-        double trees = 1 / PlotSizeRule.areaHa(plot, basalArea);
-        return attribute == Attribute.TREES ? trees : trees * basalArea;
     }
 
     private double meanTreeM2() {

@@ -23,6 +23,7 @@ final class KindsJson {
         JsonNumbers.put(rule, "areaHa", kinds.cvAreaHa());
         rule.put("source", "Freese 1961, from memory");
         kinds.study().ifPresentOrElse(s -> node.set("map", study(s)), () -> node.putNull("map"));
+        node.put("pilotPlots", kinds.pilotPlots());
         ObjectNode times = node.putObject("times");
         for (KindInput input : KindInput.values()) {
             ObjectNode time = times.putObject(input.key());
@@ -56,11 +57,12 @@ final class KindsJson {
     private static ObjectNode option(KindOption o, UnitSystem units) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("name", KindName.of(o.plot(), units));
-        node.put("kind", KindsPart.kind(o));
+        node.put("kind", KindsCsv.kind(o));
         node.put("countsAsHa", o.areaHa());
         node.put("treesPerPlot", o.treesPerPlot());
         JsonNumbers.put(node, "cvByRulePercent", o.cvByRulePercent());
         JsonNumbers.put(node, "cvByMapPercent", o.cvByMapPercent());
+        JsonNumbers.put(node, "cvByPilotPercent", o.cvByPilotPercent());
         JsonNumbers.put(node, "plots", o.plots());
         JsonNumbers.put(node, "walkM", o.work().walkM());
         JsonNumbers.put(node, "walkingHours", o.work().walkingHours());

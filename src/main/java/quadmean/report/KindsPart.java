@@ -8,7 +8,6 @@ import quadmean.chart.KindsChart;
 import quadmean.chart.Wording;
 import quadmean.design.Design;
 import quadmean.design.KindInput;
-import quadmean.model.PlotDesign;
 import quadmean.plan.KindComparison;
 import quadmean.plan.KindName;
 import quadmean.plan.KindOption;
@@ -16,7 +15,7 @@ import quadmean.report.HtmlTable.Cell;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
-/** Kinds of plot compared, on a page, on the console and as {@code kinds.csv}. */
+/** Kinds of plot compared, on a page and on the console. */
 public final class KindsPart {
     private static final String WHAT =
             "The plots that the target takes with each kind, and the hours that one crew takes for them.";
@@ -37,38 +36,48 @@ public final class KindsPart {
     }
 
     private static String table(KindComparison kinds, UnitSystem units) {
-        HtmlTable table = HtmlTable.of(
-                "Hours to the target by kind of plot",
-                List.of(
-                        Cell.text("Kind"),
-                        Cell.number("Trees a plot"),
-                        Cell.number("CV by rule"),
-                        Cell.number("CV by map"),
-                        Cell.number("Plots"),
-                        Cell.number("Walk (" + distance(units) + ")"),
-                        Cell.number("Walking (h)"),
-                        Cell.number("Setting up (h)"),
-                        Cell.number("Trees (h)"),
-                        Cell.number("In all (h)"),
-                        Cell.text("Remark")));
-        kinds.options().forEach(o -> table.row(row(o, units)));
+        List<Cell> header =
+                new ArrayList<>(List.of(Cell.text("Kind"), Cell.number("Trees a plot"), Cell.number("CV by rule")));
+        if (kinds.study().isPresent()) {
+            header.add(Cell.number("CV by map"));
+        }
+        if (kinds.pilotPlots() > 0) {
+            header.add(Cell.number("CV by pilot"));
+        }
+        header.addAll(List.of(
+                Cell.number("Plots"),
+                Cell.number("Walk (" + distance(units) + ")"),
+                Cell.number("Walking (h)"),
+                Cell.number("Setting up (h)"),
+                Cell.number("Trees (h)"),
+                Cell.number("In all (h)"),
+                Cell.text("Remark")));
+        HtmlTable table = HtmlTable.of("Hours to the target by kind of plot", header);
+        kinds.options().forEach(o -> table.row(row(kinds, o, units)));
         return table.markup();
     }
 
-    private static List<Cell> row(KindOption o, UnitSystem units) {
-        KindOption.Work work = o.work();
-        return List.of(
-                Cell.text(KindName.of(o.plot(), units)),
+    private static List<Cell> row(KindComparison kinds, KindOption o, UnitSystem units) {
+        List<Cell> row = new ArrayList<>(List.of(
+                Cell.text(KindName.of(o.plot(), units).replace(' ', '\u00a0')),
                 Cell.number(one(o.treesPerPlot())),
-                Cell.number(Rounding.percent(o.cvByRulePercent())),
-                Cell.number(Rounding.percent(o.cvByMapPercent())),
+                Cell.number(Rounding.percent(o.cvByRulePercent()))));
+        if (kinds.study().isPresent()) {
+            row.add(Cell.number(Rounding.percent(o.cvByMapPercent())));
+        }
+        if (kinds.pilotPlots() > 0) {
+            row.add(Cell.number(Rounding.percent(o.cvByPilotPercent())));
+        }
+        KindOption.Work work = o.work();
+        row.addAll(List.of(
                 Cell.number(o.plots().isPresent() ? Rounding.count(o.plots().getAsInt()) : Rounding.UNKNOWN),
                 Cell.number(one(inDistance(work.walkM(), units))),
                 Cell.number(one(work.walkingHours())),
                 Cell.number(one(work.setUpHours())),
                 Cell.number(one(work.treeHours())),
                 Cell.number(one(work.hours())),
-                Cell.text(remark(o)));
+                Cell.text(remark(o))));
+        return row;
     }
 
     private static String times(KindComparison kinds, UnitSystem units) {
@@ -160,48 +169,6 @@ public final class KindsPart {
             case TOO_MANY -> "more than 8 trees a point";
             case USUAL, NOT_JUDGED -> "";
         };
-    }
-
-    /** The table as {@code kinds.csv}, with numbers unrounded and the size in the unit named beside it. */
-    public static Content csv(Design design, KindComparison kinds) {
-        List<String> header = List.of(
-                "kind",
-                "size",
-                "unit",
-                "trees_per_plot",
-                "cv_by_rule_percent",
-                "cv_by_map_percent",
-                "plots",
-                "walk_m",
-                "walking_h",
-                "setup_h",
-                "trees_h",
-                "total_h",
-                "remark");
-        return Csv.of(header, kinds.options().stream().map(o -> csvRow(o, design.units())));
-    }
-
-    private static List<String> csvRow(KindOption o, UnitSystem units) {
-        KindOption.Work w = o.work();
-        return List.of(
-                kind(o),
-                Csv.number(KindName.size(o.plot(), units)),
-                KindName.unit(o.plot(), units).symbol(),
-                Csv.number(o.treesPerPlot()),
-                Csv.number(o.cvByRulePercent()),
-                Csv.number(o.cvByMapPercent()),
-                o.plots().isPresent() ? "" + o.plots().getAsInt() : "",
-                Csv.number(w.walkM()),
-                Csv.number(w.walkingHours()),
-                Csv.number(w.setUpHours()),
-                Csv.number(w.treeHours()),
-                Csv.number(w.hours()),
-                remark(o));
-    }
-
-    /** The word for a kind that designs use. */
-    static String kind(KindOption o) {
-        return o.plot() instanceof PlotDesign.Point ? "point" : "fixed";
     }
 
     private static String distance(UnitSystem units) {

@@ -42,7 +42,11 @@ class KindComparerTest {
 
     private static KindComparison compare(Design design) {
         return KindComparer.compare(
-                design, design.plan().kinds().orElseThrow(), List.of(new StratumOutlook("stand", 10, 1, 40)), null);
+                design,
+                design.plan().kinds().orElseThrow(),
+                List.of(new StratumOutlook("stand", 10, 1, 40)),
+                null,
+                List.of());
     }
 
     private static KindOption option(KindComparison kinds, PlotDesign plot) {
@@ -193,7 +197,8 @@ class KindComparerTest {
                 design,
                 design.plan().kinds().orElseThrow(),
                 List.of(new StratumOutlook("stand", 10, 1, 40)),
-                Objects.requireNonNull(map));
+                Objects.requireNonNull(map),
+                List.of());
         Tolerance.ROUNDING.check(625, kinds.density().trees(), "trees/ha");
         Tolerance.ROUNDING.check(625 * Math.PI / 100, kinds.density().basalArea(), "m²/ha");
         for (KindOption o : kinds.options()) {
