@@ -34,11 +34,7 @@ import quadmean.units.Basis;
  * @param pilot plots of the pilot tally; none without one
  */
 record PlanSources(
-        String words,
-        List<TargetOutlook> targets,
-        List<Problem> remarks,
-        List<Problem> problems,
-        List<Plot> pilot) {
+        String words, List<TargetOutlook> targets, List<Problem> remarks, List<Problem> problems, List<Plot> pilot) {
     /** What a source says of an attribute in a stratum, {@code *} for the whole stand. */
     private interface Source {
         Optional<Shown> of(String stratum, PlanTarget target);
@@ -79,7 +75,13 @@ record PlanSources(
                 .row(stratum, EstimateRow.ALL, target.attribute(), Basis.PER_AREA)
                 .map(r -> new Shown(r.n(), r.mean(), r.cvPercent()));
         String words = "from the pilot tally of " + run.tally().plots().size() + " plots";
-        return read(design, words, "the pilot", pilot, run.tally().problems(), run.tally().plots());
+        return read(
+                design,
+                words,
+                "the pilot",
+                pilot,
+                run.tally().problems(),
+                run.tally().plots());
     }
 
     private static PlanSources fromPrevious(Design design, Path file) throws IOException {
@@ -99,7 +101,8 @@ record PlanSources(
         return read(design, words, "the previous cruise", source, List.of(), List.of());
     }
 
-    private static PlanSources read(Design design, String words, String name, Source source, List<Problem> remarks, List<Plot> plots) {
+    private static PlanSources read(
+            Design design, String words, String name, Source source, List<Problem> remarks, List<Plot> plots) {
         List<TargetOutlook> outlooks = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         boolean single = design.strata().size() == 1;
