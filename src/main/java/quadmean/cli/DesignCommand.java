@@ -153,6 +153,10 @@ abstract class DesignCommand implements Callable<Integer> {
         if (plotList != null) {
             inputs.add(plotList);
         }
+        Path previous = design.plan().previous();
+        if (previous != null) {
+            inputs.add(previous);
+        }
         design.tract().ifPresent(t -> inputs.add(t.boundary()));
         design.plan()
                 .kinds()

@@ -1,6 +1,5 @@
 package quadmean.cli;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import quadmean.layout.SheetSet;
 import quadmean.layout.Tract;
 import quadmean.model.Problem;
 import quadmean.plan.CruisePlan;
-import quadmean.plan.PlanOption;
 import quadmean.report.Content;
 import quadmean.report.LayoutFiles;
 import quadmean.report.SheetMap;
@@ -37,7 +35,7 @@ record PlanLayout(Map<String, Content> files, List<String> notes, List<Problem> 
         if (design.layout().isEmpty() || tract == null) {
             return new PlanLayout(Map.of(), List.of(), List.of(), Outcome.NONE);
         }
-        FieldPlan field = FieldPlan.of(design, tract, planned(plan));
+        FieldPlan field = FieldPlan.of(design, tract, plan.plotsByStratum());
         SheetSet set = field.set();
         if (set == null) {
             return new PlanLayout(Map.of(), List.of(), field.problems(), Outcome.REFUSED);
@@ -47,18 +45,5 @@ record PlanLayout(Map<String, Content> files, List<String> notes, List<Problem> 
                 field.notes(),
                 List.of(),
                 Outcome.LAID);
-    }
-
-    /** Plots of the first way that reaches the target, by stratum. */
-    private static Map<String, Integer> planned(CruisePlan plan) {
-        Map<String, Integer> plots = new LinkedHashMap<>();
-        Optional<PlanOption> first =
-                plan.options().stream().filter(PlanOption::isReachable).findFirst();
-        first.ifPresent(o -> {
-            for (int i = 0; i < plan.outlook().size(); i++) {
-                plots.put(plan.outlook().get(i).code(), o.plots().get(i));
-            }
-        });
-        return plots;
     }
 }
