@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -31,6 +32,7 @@ public final class StemMapReader {
     private final StemMapFile file;
     private final List<Problem> problems = new ArrayList<>();
     private final List<MappedStem> stems = new ArrayList<>();
+    private final Map<MappedStem, Long> lines = new HashMap<>();
 
     private StemMapReader(StemMapFile file) {
         this.file = file;
@@ -92,7 +94,22 @@ public final class StemMapReader {
         checkInside(row, x, StemMapFile.X, 0);
         checkInside(row, y, StemMapFile.Y, 1);
         if (problems.size() == before) {
-            stems.add(new MappedStem(x, y, dbh));
+            keep(row, new MappedStem(x, y, dbh));
+        }
+    }
+
+    private void keep(Row row, MappedStem stem) {
+        Long before = lines.putIfAbsent(stem, row.line());
+        if (before == null) {
+            stems.add(stem);
+        } else {
+            String text = String.join(String.valueOf(row.file().separator()), row.fields());
+            add(
+                    row,
+                    Rule.STEM_MAP_ROW,
+                    "",
+                    text,
+                    "the stem stands in line " + before + " already, position and dbh alike");
         }
     }
 

@@ -320,8 +320,8 @@ public enum Rule {
             "map more ground, or leave the larger plots and the smaller factors out of [plan.kinds]"),
     STEM_MAP_ROW(
             "stem-map-row",
-            "each row of a map of stems has a position within its corners, and a dbh above 0 and under 12 m",
-            "mend the row or plan.kinds.corners; take stems without a position or dbh out of the map"),
+            "each row of a map of stems has a position within its corners and a dbh above 0 and under 12 m, and stands once",
+            "mend the row or plan.kinds.corners; take copies, and stems without a position or dbh, out of the map"),
     STRATUM_ONE_PLOT(
             "stratum-one-plot",
             "each stratum has two plots or more, where the design asks for that",

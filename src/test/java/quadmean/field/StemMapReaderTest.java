@@ -90,12 +90,12 @@ class StemMapReaderTest {
                 ,2,3
                 1,two,3
                 1,2
-                1,2,3
+                1,2.0,3
                 """);
         assertNull(reading.map());
         List<Problem> problems = refusing(reading);
         assertEquals(
-                List.of(3L, 4L, 5L, 6L, 7L, 8L, 9L),
+                List.of(3L, 4L, 5L, 6L, 7L, 8L, 9L, 10L),
                 problems.stream().map(Problem::row).toList());
         List<String> words = List.of(
                 "101 lies outside the corners, which go from 0 to 100 ft",
@@ -104,7 +104,8 @@ class StemMapReaderTest {
                 "600 in is no dbh",
                 "the stem has no x",
                 "\"two\" is not a plain number",
-                "the row has 2 fields");
+                "the row has 2 fields",
+                "the stem stands in line 2 already");
         for (int i = 0; i < words.size(); i++) {
             assertTrue(
                     problems.get(i).detail().contains(words.get(i)),
