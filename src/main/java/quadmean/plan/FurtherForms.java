@@ -40,7 +40,7 @@ final class FurtherForms {
         var samples = design.plan().samples();
         samples.cluster().ifPresent(c -> forms.add(clusters(c, first)));
         samples.twoStage().ifPresent(c -> forms.add(twoStage(c, first)));
-        samples.doubled().ifPresent(d -> forms.add(doubled(d, first)));
+        samples.doubled().ifPresent(d -> forms.add(doubled(d)));
         samples.count().ifPresent(c -> forms.add(counted(c, first)));
         samples.threeP()
                 .ifPresent(p -> forms.add(p.where() == Predicted.Where.EVERY_TREE ? everyTree(p) : onPlots(p, first)));
@@ -133,7 +133,7 @@ final class FurtherForms {
         return n.isPresent() ? SampleSearch.cost(sample.parts(n.getAsInt()), 0, unitCosts) : INFINITE;
     }
 
-    private SampleForm doubled(Doubled d, TargetOutlook first) {
+    private SampleForm doubled(Doubled d) {
         double ratio = TwoPhasePlan.bestRatio(d.correlation(), d.countCost(), costs.perPlot());
         return form(
                 SampleKind.DOUBLE,
