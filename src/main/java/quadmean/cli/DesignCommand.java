@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
 import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.design.DesignReading;
+import quadmean.design.KindsSettings;
 import quadmean.design.TallyFile;
 import quadmean.model.Problem;
 import quadmean.report.Content;
@@ -162,7 +163,15 @@ abstract class DesignCommand implements Callable<Integer> {
         if (plotList != null) {
             inputs.add(plotList);
         }
+        Path previous = design.plan().previous();
+        if (previous != null) {
+            inputs.add(previous);
+        }
         design.tract().ifPresent(t -> inputs.add(t.boundary()));
+        design.plan()
+                .kinds()
+                .flatMap(KindsSettings::map)
+                .ifPresent(m -> inputs.add(m.table().path()));
         return inputs;
     }
 

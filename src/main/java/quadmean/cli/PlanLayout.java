@@ -1,7 +1,6 @@
 package quadmean.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import quadmean.layout.SheetSet;
 import quadmean.layout.Tract;
 import quadmean.model.Problem;
 import quadmean.plan.CruisePlan;
-import quadmean.plan.PlanOption;
 import quadmean.report.Content;
 import quadmean.report.LayoutFiles;
 import quadmean.report.SheetMap;
@@ -44,7 +42,7 @@ record PlanLayout(
         if (design.layout().isEmpty() || tract == null) {
             return new PlanLayout(Map.of(), Optional.empty(), List.of(), List.of(), Outcome.NONE);
         }
-        FieldPlan field = FieldPlan.of(design, tract, planned(plan));
+        FieldPlan field = FieldPlan.of(design, tract, plan.plotsByStratum());
         SheetSet set = field.set();
         if (set == null) {
             return new PlanLayout(Map.of(), Optional.empty(), List.of(), field.problems(), Outcome.REFUSED);
@@ -57,18 +55,5 @@ record PlanLayout(
                     "map.png could not be drawn, for this computer gives the program no fonts; map.svg has the same map.");
         }
         return new PlanLayout(files, Optional.of(field), notes, List.of(), Outcome.LAID);
-    }
-
-    /** Plots of the first way that reaches the target, by stratum. */
-    private static Map<String, Integer> planned(CruisePlan plan) {
-        Map<String, Integer> plots = new LinkedHashMap<>();
-        Optional<PlanOption> first =
-                plan.options().stream().filter(PlanOption::isReachable).findFirst();
-        first.ifPresent(o -> {
-            for (int i = 0; i < plan.outlook().size(); i++) {
-                plots.put(plan.outlook().get(i).code(), o.plots().get(i));
-            }
-        });
-        return plots;
     }
 }

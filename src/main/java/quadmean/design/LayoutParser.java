@@ -104,9 +104,18 @@ final class LayoutParser {
         return Optional.of(new Cluster(plots.getAsInt(), spacing.getAsDouble(), shape.orElse(Shape.RING)));
     }
 
+    /** Pace between plots (mi/h or km/h): common practice, no source. */
+    static double usualPace(UnitSystem units) {
+        return units == UnitSystem.US ? 1.25 : 2;
+    }
+
+    /** A pace in mi/h or km/h as m/h. */
+    static double metresPerHour(double pace, UnitSystem units) {
+        return units == UnitSystem.US ? Unit.CHAIN.convert(CHAINS * pace, Unit.METRE) : 1000 * pace;
+    }
+
     private Walking walking() {
-        boolean us = units == UnitSystem.US;
-        double pace = s.number("walking", Range.POSITIVE, us ? 1.25 : 2);
+        double pace = s.number("walking", Range.POSITIVE, usualPace(units));
         List<Double> start = s.has("start") ? s.requiredNumbers("start", Range.FINITE) : List.of();
         if (!start.isEmpty() && start.size() != 2) {
             s.problem(
@@ -119,7 +128,7 @@ final class LayoutParser {
                 start,
                 s.number("declination", Range.DECLINATION),
                 slopes(),
-                us ? Unit.CHAIN.convert(CHAINS * pace, Unit.METRE) : 1000 * pace,
+                metresPerHour(pace, units),
                 s.number("per_plot", Range.NOT_NEGATIVE, 20) / MINUTES,
                 s.number("day", Range.DAY_HOURS, 8));
     }
