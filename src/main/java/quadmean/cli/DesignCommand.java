@@ -102,6 +102,15 @@ abstract class DesignCommand implements Callable<Integer> {
             throw new CommandException(
                     ExitCode.USAGE, "the design names tally files that are not there: " + join(missing));
         }
+        Path list = design.exceptions().plotList();
+        if (list != null && readsTally(design) && Files.notExists(list)) {
+            throw new CommandException(
+                    ExitCode.USAGE,
+                    "the design names a list of plots that is not there: " + list
+                            + (design.layout().isPresent()
+                                    ? "; quadmean plan lays the plots out and writes plots.csv, which goes there"
+                                    : ""));
+        }
         return run(design);
     }
 
@@ -142,7 +151,8 @@ abstract class DesignCommand implements Callable<Integer> {
         return write(files, inputs(design));
     }
 
-    private List<Path> write(Map<String, Content> files, List<Path> inputs) {
+    /** Writes files into the output folder, none of them over an input. */
+    final List<Path> write(Map<String, Content> files, List<Path> inputs) {
         return Results.write(folder(), inputs, files);
     }
 

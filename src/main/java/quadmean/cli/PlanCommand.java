@@ -14,6 +14,7 @@ import quadmean.layout.BoundaryReader;
 import quadmean.layout.SheetSet;
 import quadmean.layout.Tract;
 import quadmean.layout.TractReading;
+import quadmean.model.Problem;
 import quadmean.plan.CruisePlan;
 import quadmean.plan.Planner;
 import quadmean.report.Content;
@@ -73,11 +74,18 @@ final class PlanCommand extends DesignCommand {
         }
         ProblemPrinter.print(err(), kinds.problems());
         kinds.lines().forEach(out()::println);
-        Map<String, Content> files = new LinkedHashMap<>(PlanOutputs.of(design, plan, kinds.comparison()));
+        Map<String, Content> files =
+                new LinkedHashMap<>(PlanOutputs.of(design, plan, kinds.comparison(), layout.field()));
         files.putAll(kinds.files());
         files.put("sheets.html", FieldSheets.of(design, SheetSet.withoutPlaces(remarks), Optional.empty()));
         files.putAll(layout.files());
-        for (Path p : write(design, files)) {
+        PlotListFile list = new PlotListFile(design, folder());
+        Optional<Problem> replaced = list.replaced(files.get("plots.csv"));
+        if (replaced.isPresent()) {
+            return refuse(List.of(replaced.get()), inputs(design));
+        }
+        list.compared(files.get("plots.csv")).ifPresent(n -> out().println("  " + n));
+        for (Path p : write(files, list.kept(inputs(design)))) {
             out().println("Written: " + p);
         }
         return ExitCode.DONE;

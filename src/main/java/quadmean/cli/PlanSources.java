@@ -31,18 +31,10 @@ import quadmean.units.Basis;
  * @param targets targets with what is expected; none if it is refused
  * @param remarks problems of the source that do not refuse it
  * @param problems what refuses it
- * @param pilot the plots of a pilot tally; none without one
+ * @param pilot plots of the pilot tally; none without one
  */
 record PlanSources(
         String words, List<TargetOutlook> targets, List<Problem> remarks, List<Problem> problems, List<Plot> pilot) {
-    PlanSources(String words, List<TargetOutlook> targets, List<Problem> remarks, List<Problem> problems) {
-        this(words, targets, remarks, problems, List.of());
-    }
-
-    private PlanSources withPilot(List<Plot> plots) {
-        return new PlanSources(words, targets, remarks, problems, plots);
-    }
-
     /** What a source says of an attribute in a stratum, {@code *} for the whole stand. */
     private interface Source {
         Optional<Shown> of(String stratum, PlanTarget target);
@@ -68,7 +60,8 @@ record PlanSources(
                 stated.words(),
                 stated.targets(),
                 List.of(),
-                stated.missing().stream().map(m -> problem(design, m)).toList());
+                stated.missing().stream().map(m -> problem(design, m)).toList(),
+                List.of());
     }
 
     private static PlanSources fromPilot(Design design) throws IOException {
@@ -76,14 +69,19 @@ record PlanSources(
         CruiseRun run = Cruise.run(design);
         CruiseResult result = run.result();
         if (result == null) {
-            return new PlanSources("", List.of(), List.of(), run.tally().problems());
+            return new PlanSources("", List.of(), List.of(), run.tally().problems(), List.of());
         }
         Source pilot = (stratum, target) -> result.estimate()
                 .row(stratum, EstimateRow.ALL, target.attribute(), Basis.PER_AREA)
                 .map(r -> new Shown(r.n(), r.mean(), r.cvPercent()));
         String words = "from the pilot tally of " + run.tally().plots().size() + " plots";
-        return read(design, words, "the pilot", pilot, run.tally().problems())
-                .withPilot(run.tally().plots());
+        return read(
+                design,
+                words,
+                "the pilot",
+                pilot,
+                run.tally().problems(),
+                run.tally().plots());
     }
 
     private static PlanSources fromPrevious(Design design, Path file) throws IOException {
@@ -95,15 +93,16 @@ record PlanSources(
         }
         PreviousCruise previous = PreviousCruise.read(file);
         if (!previous.trouble().isEmpty()) {
-            return new PlanSources("", List.of(), List.of(), List.of(problem(design, previous.trouble())));
+            return new PlanSources("", List.of(), List.of(), List.of(problem(design, previous.trouble())), List.of());
         }
         Source source = (stratum, target) ->
                 previous.row(stratum, target.attribute()).map(r -> new Shown(r.plots(), r.mean(), r.cvPercent()));
         String words = "from the previous cruise \"" + previous.name() + "\"";
-        return read(design, words, "the previous cruise", source, List.of());
+        return read(design, words, "the previous cruise", source, List.of(), List.of());
     }
 
-    private static PlanSources read(Design design, String words, String name, Source source, List<Problem> remarks) {
+    private static PlanSources read(
+            Design design, String words, String name, Source source, List<Problem> remarks, List<Plot> plots) {
         List<TargetOutlook> outlooks = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         boolean single = design.strata().size() == 1;
@@ -121,7 +120,7 @@ record PlanSources(
             }
             outlooks.add(new TargetOutlook(target, strata));
         }
-        return new PlanSources(words, problems.isEmpty() ? outlooks : List.of(), remarks, problems);
+        return new PlanSources(words, problems.isEmpty() ? outlooks : List.of(), remarks, problems, plots);
     }
 
     private static String unusable(String name, String where, PlanTarget target, Optional<Shown> shown) {

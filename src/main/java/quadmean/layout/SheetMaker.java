@@ -20,16 +20,18 @@ final class SheetMaker {
     private final Layout layout;
     private final Walking walking;
     private final Coordinate start;
+    private final WayFinder ways;
 
     SheetMaker(Tract tract, Layout layout, Walking walking, Coordinate start) {
         this.tract = tract;
         this.layout = layout;
         this.walking = walking;
         this.start = start;
+        this.ways = new WayFinder(tract.outline());
     }
 
     /** Plots are numbered from 1 as they are walked. */
-    SheetSet set(Route route, OptionalInt asked, List<String> remarks) {
+    SheetSet set(Route route, OptionalInt asked) {
         List<SheetPlot> plots = new ArrayList<>();
         for (int i : route.order()) {
             plots.add(plot(Integer.toString(plots.size() + 1), layout.plots().get(i)));
@@ -56,11 +58,10 @@ final class SheetMaker {
             days.add(new SheetRoute.Day(
                     day, today.size(), walk, walk / walking.metresPerHour() + today.size() * walking.plotHours()));
         }
-        return new SheetSet(asked, plots, new SheetRoute(place(start), START, legs, days), remarks);
+        return new SheetSet(asked, plots, new SheetRoute(place(start), START, legs, days), List.of());
     }
 
     private SheetPlot plot(String number, LaidPlot plot) {
-        double line = plot.edge() == SheetPlot.Edge.NEAR ? Math.min(plot.edgeM(), plot.stratumLineM()) : plot.edgeM();
         return new SheetPlot(
                 number,
                 plot.stratum(),
@@ -69,7 +70,7 @@ final class SheetMaker {
                 plot.column(),
                 plot.cluster().isPresent() ? Integer.toString(plot.cluster().getAsInt()) : "",
                 plot.edge(),
-                line);
+                plot.lineM());
     }
 
     private SheetRoute.Leg leg(int day, String from, String to, Coordinate a, Coordinate b) {
@@ -80,7 +81,8 @@ final class SheetMaker {
         double slope = walking.slopePercent().isPresent()
                 ? new Slope(walking.slopePercent().getAsDouble() / 100).along(course.distanceMetres())
                 : Double.NaN;
-        return new SheetRoute.Leg(day, from, to, course.bearingDegrees(), magnetic, course.distanceMetres(), slope);
+        return new SheetRoute.Leg(
+                day, from, to, course.bearingDegrees(), magnetic, course.distanceMetres(), slope, ways.way(a, b));
     }
 
     /** Bearing from magnetic north: the true one less the declination, which is positive to the east. */

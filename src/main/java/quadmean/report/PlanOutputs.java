@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import quadmean.chart.PlanCharts;
 import quadmean.design.Design;
+import quadmean.layout.FieldPlan;
 import quadmean.plan.CruisePlan;
 import quadmean.plan.KindComparison;
 import quadmean.plan.PlanOption;
@@ -33,12 +34,14 @@ public final class PlanOutputs {
 
     private PlanOutputs() {}
 
-    /** Content by file name: {@code plan.html}, {@code plan.json} and {@code plan.csv}; with the kinds of plot compared, if any. */
-    public static Map<String, Content> of(Design design, CruisePlan plan, Optional<KindComparison> kinds) {
+    /** Content by file name: {@code plan.html}, {@code plan.json} and {@code plan.csv}; with the kinds of plot compared and the layout, if any. */
+    public static Map<String, Content> of(
+            Design design, CruisePlan plan, Optional<KindComparison> kinds, Optional<FieldPlan> field) {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("plan.html", PlanPage.of(design, plan, PlanCharts.of(plan), kinds));
+        files.put("plan.html", PlanPage.of(design, plan, PlanCharts.of(plan), kinds, field));
         ObjectNode root = PlanJson.tree(design, plan);
         kinds.ifPresent(k -> root.set("kinds", KindsJson.node(k, design.units())));
+        field.ifPresent(f -> root.set("layout", LayoutJson.of(design, f)));
         files.put("plan.json", JsonFile.of(root));
         files.put("plan.csv", Csv.of(HEADER, plan.options().stream().flatMap(o -> rows(plan, o))));
         return files;

@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 import quadmean.chart.ChartSet;
 import quadmean.chart.Wording;
 import quadmean.design.Design;
+import quadmean.layout.FieldPlan;
+import quadmean.layout.SheetSet;
 import quadmean.plan.CruisePlan;
 import quadmean.plan.KindComparison;
 import quadmean.plan.PilotEffect;
@@ -42,16 +44,28 @@ final class PlanPage {
     private final CruisePlan plan;
     private final ChartSet charts;
     private final Optional<KindComparison> kinds;
+    private final Optional<FieldPlan> field;
 
-    private PlanPage(Design design, CruisePlan plan, ChartSet charts, Optional<KindComparison> kinds) {
+    private PlanPage(
+            Design design,
+            CruisePlan plan,
+            ChartSet charts,
+            Optional<KindComparison> kinds,
+            Optional<FieldPlan> field) {
         this.kinds = kinds;
+        this.field = field;
         this.design = design;
         this.plan = plan;
         this.charts = charts;
     }
 
-    static Content of(Design design, CruisePlan plan, ChartSet charts, Optional<KindComparison> kinds) {
-        PlanPage page = new PlanPage(design, plan, charts, kinds);
+    static Content of(
+            Design design,
+            CruisePlan plan,
+            ChartSet charts,
+            Optional<KindComparison> kinds,
+            Optional<FieldPlan> field) {
+        PlanPage page = new PlanPage(design, plan, charts, kinds, field);
         return out -> out.write(page.markup().getBytes(StandardCharsets.UTF_8));
     }
 
@@ -72,6 +86,7 @@ final class PlanPage {
         html.endSection();
         plan.costs().budget().ifPresent(b -> budget(html, b));
         html.raw(ChartSection.markup(charts));
+        field.ifPresent(f -> layout(html, f));
         kinds.ifPresent(k -> html.raw(KindsPart.html(design, k)));
         expected(html);
         plan.pilot().ifPresent(p -> pilot(html, p));
@@ -218,6 +233,20 @@ final class PlanPage {
                     Cell.number(s == null ? Rounding.UNKNOWN : percent(s.errorPercent()))));
         }
         html.raw(table.markup()).endSection();
+    }
+
+    private void layout(Html html, FieldPlan laid) {
+        SheetSet set = laid.set();
+        if (set == null) {
+            return;
+        }
+        html.section("layout", "Where the plots lie").raw("<div class=\"map\">\n");
+        html.raw(ChartSection.figure(SheetMap.picture(laid.areas(), set, design.units())))
+                .raw("</div>\n<ul>\n");
+        laid.notes().forEach(n -> html.element("li", n));
+        html.raw("</ul>\n");
+        html.element("p", "The walk leg by leg, and everything else that the crew takes along, is in sheets.html.");
+        html.endSection();
     }
 
     private void expected(Html html) {
