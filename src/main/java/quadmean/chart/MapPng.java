@@ -127,7 +127,7 @@ public final class MapPng {
     }
 
     private void sheet() {
-        String[] box = text("viewBox").split(" ");
+        String[] box = text("viewBox").split(" ", -1);
         int width = (int) Math.ceil(SCALE * Double.parseDouble(box[2]));
         int height = (int) Math.ceil(SCALE * Double.parseDouble(box[3]));
         image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -194,7 +194,7 @@ public final class MapPng {
         if (value.isEmpty() || value.equals("none")) {
             return null;
         }
-        String[] parts = value.split(" ");
+        String[] parts = value.split(" ", -1);
         float[] dashes = new float[parts.length];
         for (int i = 0; i < parts.length; i++) {
             dashes[i] = Float.parseFloat(parts[i]);

@@ -43,7 +43,7 @@ final class SvgPath {
     static AffineTransform transform(String text) {
         AffineTransform all = new AffineTransform();
         MOVE.matcher(text).results().forEach(m -> {
-            String[] numbers = m.group(2).split(" ");
+            String[] numbers = m.group(2).split(" ", -1);
             if (m.group(1).equals("rotate")) {
                 all.rotate(Math.toRadians(Double.parseDouble(numbers[0])));
             } else {

@@ -73,11 +73,10 @@ final class PlotListFile {
     }
 
     private boolean isTarget(Path list) throws IOException {
-        return Files.exists(list) && Files.exists(target)
-                ? Files.isSameFile(list, target)
-                : list.toAbsolutePath()
-                        .normalize()
-                        .equals(target.toAbsolutePath().normalize());
+        if (Files.exists(list) && Files.exists(target)) {
+            return Files.isSameFile(list, target);
+        }
+        return list.toAbsolutePath().normalize().equals(target.toAbsolutePath().normalize());
     }
 
     private static boolean isSame(Path list, Content plots) throws IOException {

@@ -135,7 +135,7 @@ public final class DesignReader {
                 wood,
                 EstimateParser.parse(root, strata, units),
                 TractParser.parse(root, file),
-                LayoutParser.parse(root, units));
+                LayoutParser.parse(root, strata, units));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, design);

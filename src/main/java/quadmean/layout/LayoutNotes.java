@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import quadmean.design.Design;
 import quadmean.design.LayoutSettings;
@@ -32,10 +33,12 @@ final class LayoutNotes {
                 SheetRoute.Way.AROUND,
                 " water or excluded land: walk around, which is longer than the walk above.");
         ways(notes, set, SheetRoute.Way.OUTSIDE, " ground outside the tract: walk around, or cross only with leave.");
-        settings.walking()
-                .slopePercent()
-                .ifPresent(slope -> notes.add("Lengths along the ground are for the mean slope of " + plain(slope)
-                        + " % that the design states, on every leg; horizontal distances decide."));
+        LayoutSettings.Slopes slopes = settings.walking().slopes();
+        if (slopes.isKnown()) {
+            notes.add("Lengths along the ground are for " + slope(slopes)
+                    + " that the design states, as if each leg ran straight up or down: along the contour the ground is level."
+                    + " Horizontal distances decide.");
+        }
         notes.addAll(route.notes());
         return notes;
     }
@@ -109,6 +112,17 @@ final class LayoutNotes {
                     + (legs.size() == 1 ? " crosses" : " cross")
                     + words);
         }
+    }
+
+    private static String slope(LayoutSettings.Slopes slopes) {
+        return slopes.mean().isPresent()
+                ? "the mean slope of " + plain(slopes.mean().getAsDouble()) + " %"
+                : "the slopes of the strata ("
+                        + new TreeMap<>(slopes.byStratum())
+                                .entrySet().stream()
+                                        .map(e -> e.getKey() + " " + plain(e.getValue()) + " %")
+                                        .collect(Collectors.joining(", "))
+                        + "), half a leg on that of either end,";
     }
 
     private static String plain(double value) {

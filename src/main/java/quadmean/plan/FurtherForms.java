@@ -17,6 +17,7 @@ import quadmean.stats.ClusterPlan;
 import quadmean.stats.PlannedSample;
 import quadmean.stats.ProductPlan;
 import quadmean.stats.SampleSearch;
+import quadmean.stats.SampleSize;
 import quadmean.stats.SimplePlan;
 import quadmean.stats.ThreeP;
 import quadmean.stats.TwoPhasePlan;
@@ -39,7 +40,7 @@ final class FurtherForms {
         var samples = design.plan().samples();
         samples.cluster().ifPresent(c -> forms.add(clusters(c, first)));
         samples.twoStage().ifPresent(c -> forms.add(twoStage(c, first)));
-        samples.doubled().ifPresent(d -> forms.add(doubled(d, first)));
+        samples.doubled().ifPresent(d -> forms.add(doubled(d)));
         samples.count().ifPresent(c -> forms.add(counted(c, first)));
         samples.threeP()
                 .ifPresent(p -> forms.add(p.where() == Predicted.Where.EVERY_TREE ? everyTree(p) : onPlots(p, first)));
@@ -103,7 +104,7 @@ final class FurtherForms {
                                 : "; " + m + (m == 1 ? " plot a unit costs least." : " plots a unit cost least."))));
     }
 
-    /** As the design says, or whichever of the two numbers about the best one costs less at the target. */
+    /** As the design says, or the number that costs least at the target; where none reaches it, that of large samples. */
     private int perCluster(
             Clusters c,
             int least,
@@ -114,13 +115,17 @@ final class FurtherForms {
         if (c.plots().isPresent()) {
             return c.plots().getAsInt();
         }
-        double best = ClusterPlan.bestPerCluster(Math.max(c.cost(), 1e-9), costs.perPlot(), c.correlation());
-        int below = (int) Math.max(least, Math.min(most, Math.floor(best)));
-        int above = Math.min(most, below + 1);
-        return costAt(sample.apply(above).apply(first), unitCosts, first)
-                        < costAt(sample.apply(below).apply(first), unitCosts, first)
-                ? above
-                : below;
+        double large = ClusterPlan.bestPerCluster(Math.max(c.cost(), 1e-9), costs.perPlot(), c.correlation());
+        int best = (int) Math.max(least, Math.min(most, Math.rint(large)));
+        double lowest = costAt(sample.apply(best).apply(first), unitCosts, first);
+        for (int m = least; m <= most; m++) {
+            double cost = costAt(sample.apply(m).apply(first), unitCosts, first);
+            if (cost < lowest) {
+                best = m;
+                lowest = cost;
+            }
+        }
+        return best;
     }
 
     private static double costAt(PlannedSample sample, double[] unitCosts, TargetOutlook first) {
@@ -128,7 +133,7 @@ final class FurtherForms {
         return n.isPresent() ? SampleSearch.cost(sample.parts(n.getAsInt()), 0, unitCosts) : INFINITE;
     }
 
-    private SampleForm doubled(Doubled d, TargetOutlook first) {
+    private SampleForm doubled(Doubled d) {
         double ratio = TwoPhasePlan.bestRatio(d.correlation(), d.countCost(), costs.perPlot());
         return form(
                 SampleKind.DOUBLE,
@@ -180,7 +185,7 @@ final class FurtherForms {
                 List.of("trees measured"),
                 new double[] {p.treeCost()},
                 Scope.FIRST_TARGET,
-                outlook -> new SimplePlan(p.ratioCvPercent(), INFINITE),
+                outlook -> new SimplePlan(p.ratioCvPercent(), INFINITE, (int) Math.min(SampleSize.LARGEST, p.trees())),
                 List.of("Every one of " + plain(p.trees()) + " trees is visited and its volume predicted."));
         return predicted(form, p.trees() * p.visitCost(), parts -> draw(p, p.trees(), parts[0]));
     }
@@ -201,7 +206,7 @@ final class FurtherForms {
     /** How so many of the trees come to be measured: the number is left to chance, about as Poisson's. */
     private static List<String> draw(Predicted p, double trees, int measured) {
         if (measured >= trees) {
-            return List.of("That is every tree: measure them all.");
+            return List.of("That is every tree.");
         }
         List<String> notes = new ArrayList<>();
         p.meanPrediction()

@@ -1,6 +1,7 @@
 package quadmean.plan;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
@@ -127,8 +128,13 @@ public record PlanOption(
                 ", ",
                 IntStream.range(0, partNames.size())
                         .mapToObj(i -> kind == SampleKind.STRATIFIED
-                                ? partNames.get(i) + " " + size.units().get(i)
-                                : size.units().get(i) + " " + partNames.get(i))
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "%s %,d",
+                                        partNames.get(i),
+                                        size.units().get(i))
+                                : String.format(
+                                        Locale.ROOT, "%,d %s", size.units().get(i), partNames.get(i)))
                         .toList());
     }
 }

@@ -90,7 +90,11 @@ final class LayoutJson {
         node.put("lengthM", work.route().lengthM());
         node.put("serpentineM", work.route().serpentineM());
         settings.walking().declinationDegrees().ifPresent(d -> node.put("declinationDeg", d));
-        settings.walking().slopePercent().ifPresent(s -> node.put("meanSlopePercent", s));
+        settings.walking().slopes().mean().ifPresent(s -> node.put("meanSlopePercent", s));
+        if (!settings.walking().slopes().byStratum().isEmpty()) {
+            ObjectNode slopes = node.putObject("slopePercentByStratum");
+            new TreeMap<>(settings.walking().slopes().byStratum()).forEach(slopes::put);
+        }
         node.put("legsAround", legs(route, SheetRoute.Way.AROUND));
         node.put("legsOutside", legs(route, SheetRoute.Way.OUTSIDE));
         ArrayNode days = node.putArray("days");

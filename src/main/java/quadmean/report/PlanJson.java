@@ -67,7 +67,7 @@ final class PlanJson {
             size(node, plan, o, o.atTarget().orElseThrow());
         } else {
             node.putNull("plots");
-            node.put("reason", "no number of plots reaches the target");
+            node.put("reason", PlanWords.outOfReach(o));
         }
         ArrayNode results = node.putArray("targets");
         o.results().forEach(r -> result(results.addObject(), r));

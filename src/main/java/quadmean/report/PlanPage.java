@@ -137,7 +137,7 @@ final class PlanPage {
             html.element("p", "small", PlanWords.parts(o, size) + "; " + o.name());
         } else {
             html.element("p", "mid", "Out of reach");
-            html.element("p", "small", PlanWords.OUT_OF_REACH);
+            html.element("p", "small", PlanWords.outOfReach(o));
         }
         html.raw("</div>\n");
         Optional<Size> surer = o.surer().stream()
@@ -167,7 +167,7 @@ final class PlanPage {
             List<Cell> row = new ArrayList<>(List.of(Cell.text(Wording.capital(o.name()))));
             Size size = o.atTarget().orElse(null);
             row.add(Cell.number(size == null ? Rounding.UNKNOWN : Rounding.count(size.plots())));
-            row.add(Cell.text(size == null ? PlanWords.OUT_OF_REACH : PlanWords.parts(o, size)));
+            row.add(Cell.text(size == null ? PlanWords.outOfReach(o) : PlanWords.parts(o, size)));
             for (int i = 0; i < plan.targets().size(); i++) {
                 boolean served = i < o.results().size();
                 row.add(Cell.number(served ? percent(o.results().get(i).expectedErrorPercent()) : Rounding.UNKNOWN));

@@ -18,6 +18,7 @@ import quadmean.plan.TargetOutlook;
 /** A plan in sentences, for the console and the page. */
 public final class PlanWords {
     static final String OUT_OF_REACH = "no number of plots reaches the target";
+    private static final String TREES_OUT_OF_REACH = "not even all trees reach the target";
 
     private PlanWords() {}
 
@@ -42,7 +43,7 @@ public final class PlanWords {
     private static List<String> option(CruisePlan plan, PlanOption o) {
         List<String> lines = new ArrayList<>();
         if (!o.isReachable()) {
-            lines.add("  " + o.name() + ": " + OUT_OF_REACH);
+            lines.add("  " + o.name() + ": " + outOfReach(o));
         } else {
             Size size = o.atTarget().orElseThrow();
             lines.add("  " + o.name() + ": " + count(o, size) + ", expected error "
@@ -56,6 +57,11 @@ public final class PlanWords {
                             .orElse("the budget does not pay for the smallest sample"));
         }
         return lines;
+    }
+
+    /** Why an option has no size. */
+    static String outOfReach(PlanOption o) {
+        return o.kind() == SampleKind.THREE_P ? TREES_OUT_OF_REACH : OUT_OF_REACH;
     }
 
     /** Plots with what they are made of, where that says more. */
@@ -106,7 +112,7 @@ public final class PlanWords {
     }
 
     private static String plots(Surer s) {
-        return s.size().map(z -> Integer.toString(z.plots())).orElse("no number of plots");
+        return s.size().map(z -> Rounding.count(z.plots())).orElse("no number of them");
     }
 
     /** What the uncertainty of the pilot means. */

@@ -15,7 +15,11 @@ import java.util.TreeSet;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import quadmean.cruise.Cruise;
+import quadmean.demo.DemoTract;
+import quadmean.demo.LaidOutStand;
 import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.support.Tolerance;
@@ -116,6 +120,26 @@ class MapToEstimateTest {
         JsonNode estimate = json.readTree(Files.readString(folder.resolve("estimate.json")));
         Tolerance.ROUNDING.check(
                 10.0 * counted / creek.size(), row(estimate, "C").get("mean").doubleValue(), "trees/ac");
+    }
+
+    /** Clusters as they were laid out, some of them cut by a line, on the stand of which every tree is known. */
+    @ParameterizedTest
+    @ValueSource(strings = {"cluster", "two_stage"})
+    void laidOutClustersGoOnToTheirEstimators(String estimator) throws IOException {
+        Path design = design();
+        Files.writeString(
+                design,
+                Files.readString(design)
+                        .replace("plots = 47 ", "plots = 24\ncluster = 3\ncluster_spacing = 120 ")
+                        .replace("[output]", "[estimate]\nestimator = \"" + estimator + "\"\n\n[output]"));
+        Path out = folder.resolve("out");
+        Run.of("plan", design, "--out", out).assertCode(0);
+        LaidOutStand stand = LaidOutStand.of(DemoTract.read(), LaidOutStand.SEED);
+        Files.writeString(folder.resolve("tally.csv"), stand.tally(out.resolve("plots.csv")));
+        Run.of("estimate", design, "--out", out).assertCode(0);
+        JsonNode trees = row(json.readTree(Files.readString(out.resolve("estimate.json"))), "*");
+        double truth = stand.stems().size() / 120.0;
+        assertEquals(truth, trees.get("mean").doubleValue(), 3 * trees.get("se").doubleValue());
     }
 
     @Test

@@ -82,6 +82,7 @@ class LayoutParserTest {
                 "start = [1, 2, 3] | a start has two numbers, longitude first",
                 "declination = 200 | a declination from -180 to 180",
                 "slope = -5 | slope",
+                "slope = { stand = -5 } | layout.slope.stand",
                 "walking = 0 | walking",
                 "day = 25 | a number of hours above 0, up to 24",
                 "over = \"county\" | over",

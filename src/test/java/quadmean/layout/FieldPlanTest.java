@@ -170,6 +170,41 @@ class FieldPlanTest {
         }
     }
 
+    /** Between strata half a leg lies on the slope of either end: √1.36 / 2 + √1.01 / 2 times its length for 60 % and 10 %. */
+    @Test
+    void everyStratumCanHaveItsSlope() throws IOException {
+        String strata = """
+                [selection]
+                method = "stratified"
+                [[stratum]]
+                code = "A"
+                area = 5
+                [[stratum]]
+                code = "B"
+                area = 5
+                """;
+        FieldPlan plan = plan(
+                "A;POLYGON ((0 0, 200 0, 200 250, 0 250, 0 0))\nB;POLYGON ((200 0, 400 0, 400 250, 200 250, 200 0))",
+                strata,
+                "plots = 20\nslope = { A = 60, B = 10 }",
+                Map.of());
+        Map<String, Double> factors =
+                Map.of("AA", Math.sqrt(1.36), "BB", Math.sqrt(1.01), "AB", (Math.sqrt(1.36) + Math.sqrt(1.01)) / 2);
+        Set<String> seen = new HashSet<>();
+        for (SheetRoute.Leg leg : set(plan).route().legs()) {
+            String from = set(plan).plot(leg.from()).map(SheetPlot::stratum).orElse("");
+            String to = set(plan).plot(leg.to()).map(SheetPlot::stratum).orElse("");
+            String ends = from.isEmpty() ? to + to : to.isEmpty() ? from + from : from + to;
+            String kind = ends.equals("BA") ? "AB" : ends;
+            seen.add(kind);
+            assertEquals(factors.getOrDefault(kind, 0.0) * leg.horizontalM(), leg.slopeM(), 1e-9 * leg.slopeM(), kind);
+        }
+        assertEquals(factors.keySet(), seen);
+        assertTrue(
+                says(plan, "slopes of the strata (A 60 %, B 10 %)"),
+                plan.notes().toString());
+    }
+
     /** A lake of 100 m by 50 m, and a start in a corner: what crosses the lake is marked, and nothing else. */
     @ParameterizedTest
     @CsvSource({

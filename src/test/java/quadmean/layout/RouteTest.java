@@ -13,13 +13,14 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
+import quadmean.design.LayoutSettings;
 import quadmean.design.LayoutSettings.Walking;
 
 class RouteTest {
     private static final Coordinate START = new Coordinate(0, 0);
 
     private static Walking day(double hours) {
-        return new Walking(List.of(), OptionalDouble.empty(), OptionalDouble.empty(), 2000, 0.25, hours);
+        return new Walking(List.of(), OptionalDouble.empty(), LayoutSettings.Slopes.NONE, 2000, 0.25, hours);
     }
 
     private static List<Coordinate> places(int n, long seed) {
@@ -105,7 +106,7 @@ class RouteTest {
         Route route = Route.of(
                 plots,
                 START,
-                new Walking(List.of(), OptionalDouble.empty(), OptionalDouble.empty(), 1e6, 0, 24),
+                new Walking(List.of(), OptionalDouble.empty(), LayoutSettings.Slopes.NONE, 1e6, 0, 24),
                 200,
                 0);
         double best = 0.7124 * Math.sqrt(5000) * 10_000;

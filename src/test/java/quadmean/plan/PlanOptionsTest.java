@@ -179,11 +179,22 @@ class PlanOptionsTest {
                 threeP.notes().toString());
     }
 
-    /** More trees to measure than there are: measure them all. */
+    /** Sixty trees would be enough, and there are twelve: measuring all of them is another kind of cruise. */
     @Test
-    void threePOfFewTreesMeasuresThemAll() throws IOException {
+    void threePOfFewTreesIsOutOfReach() throws IOException {
         CruisePlan plan = plan("[plan]\ncv = 40\n[plan.threep]\ntrees = 12\nratio_cv = 40\ntree_cost = 1\n");
-        assertTrue(option(plan, SampleKind.THREE_P).notes().toString().contains("measure them all"));
+        assertFalse(option(plan, SampleKind.THREE_P).isReachable());
+    }
+
+    /** Few units leave no error between them once all are read: more plots in each reach what one in each does not. */
+    @Test
+    void fewUnitsTakeMorePlotsEach() throws IOException {
+        String units =
+                "[plan]\ncv = 60\n[plan.cost]\nplot = 20\n[plan.two_stage]\ncost = 10\ncorrelation = 0.5\nunits = 12\n";
+        PlanOption two = option(plan(units), SampleKind.TWO_STAGE);
+        assertTrue(two.isReachable(), two.name());
+        assertTrue(two.expectedErrorPercent() <= 10);
+        assertFalse(option(plan(units + "plots = 1\n"), SampleKind.TWO_STAGE).isReachable());
     }
 
     /** Readings that hardly agree are not worth taking twice. */
