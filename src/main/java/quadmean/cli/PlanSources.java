@@ -88,12 +88,12 @@ record PlanSources(
         if (!Files.isRegularFile(file)) {
             throw new CommandException(
                     ExitCode.USAGE,
-                    "plan.previous names a file that is not there: " + file
+                    "plan.previous names " + (Files.isDirectory(file) ? "a folder: " : "a file that is not there: ") + file
                             + "; it is the estimate.json of a cruise that was estimated before");
         }
         PreviousCruise previous = PreviousCruise.read(file);
         if (!previous.trouble().isEmpty()) {
-            return new PlanSources("", List.of(), List.of(), List.of(problem(design, previous.trouble())), List.of());
+            return new PlanSources("", List.of(), List.of(), List.of(unreadable(design, previous.trouble())), List.of());
         }
         Source source = (stratum, target) ->
                 previous.row(stratum, target.attribute()).map(r -> new Shown(r.plots(), r.mean(), r.cvPercent()));
@@ -128,6 +128,17 @@ record PlanSources(
         return shown.isEmpty()
                 ? name + " has no estimate of " + what + "; state the variation in the design instead"
                 : name + " shows no variation of " + what + " (it takes two plots that differ, and a mean above zero)";
+    }
+
+    private static Problem unreadable(Design design, String detail) {
+        return new Problem(
+                design.file().getFileName().toString(),
+                0,
+                "plan.previous",
+                String.valueOf(design.plan().previous()),
+                Rule.DESIGN_VALUE,
+                Policy.REFUSE,
+                detail);
     }
 
     private static Problem problem(Design design, String detail) {

@@ -138,7 +138,7 @@ public final class DesignReader {
                 LayoutParser.parse(root, strata, units));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
-        checkTiles(selection, design);
+        checkTiles(selection, root, design);
         EstimatorChecks.check(root, selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
@@ -192,13 +192,13 @@ public final class DesignReader {
     }
 
     /** A stratum of fewer than two plots leaves nothing to correct for. */
-    private static void checkTiles(Section selection, Design design) {
-        boolean corrected = design.finitePopulation() == FinitePopulation.CORRECT
-                || design.plan().finitePopulation() == FinitePopulation.CORRECT;
-        if (corrected) {
+    private static void checkTiles(Section selection, Section root, Design design) {
+        boolean selected = design.finitePopulation() == FinitePopulation.CORRECT;
+        if (selected || design.plan().finitePopulation() == FinitePopulation.CORRECT) {
+            Section asking = selected ? selection : root.table("plan");
             design.stratumList().stream()
                     .filter(s -> FinitePopulation.CORRECT.plotsIn(design.plot(), s.areaHa()) < 2)
-                    .forEach(s -> selection.problem(
+                    .forEach(s -> asking.problem(
                             Rule.DESIGN_VALUE,
                             "finite_population",
                             "correct",

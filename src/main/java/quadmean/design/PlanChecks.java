@@ -37,6 +37,15 @@ final class PlanChecks {
                     "optimum",
                     "an optimum with costs needs them: give strata plot_cost, or write \"neyman\"");
         }
+        int fewest = 2 * design.strata().size();
+        if (strata && settings.pilotPlots().orElse(fewest) < fewest) {
+            plan.problem(
+                    Rule.DESIGN_VALUE,
+                    "pilot_plots",
+                    Integer.toString(settings.pilotPlots().orElse(0)),
+                    "a variation is seen on two plots or more of each stratum, " + fewest
+                            + " over all; leave pilot_plots out to take the variation as known");
+        }
         settings.targets().forEach(this::check);
         checkTotals();
     }

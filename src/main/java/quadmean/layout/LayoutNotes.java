@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import quadmean.design.Design;
@@ -27,6 +28,7 @@ final class LayoutNotes {
     List<String> of(Layout layout, Route route, SheetSet set) {
         List<String> notes = new ArrayList<>(List.of(laid(layout)));
         notes.addAll(layout.notes());
+        single(layout).ifPresent(notes::add);
         settings.cluster().ifPresent(c -> clusters(notes, layout, c.plots()));
         notes.add("The walk is " + lengths.of(route.lengthM(), 0) + " long on the map, the serpentine "
                 + lengths.of(route.serpentineM(), 0) + ", the ways to and from each day's plots included.");
@@ -57,7 +59,8 @@ final class LayoutNotes {
                 parts.add(g.stratum() + " " + g.laid() + of);
             }
         }
-        String whole = layout.plots().size() + " plots" + (clusters ? " of " + clusters(layout) + " clusters" : "")
+        int plots = layout.plots().size();
+        String whole = plots + (plots == 1 ? " plot" : " plots") + (clusters ? " of " + clusters(layout) + " clusters" : "")
                 + " laid out"
                 + (layout.asked() > 0
                         ? ", " + layout.asked() + what + " asked for"
@@ -66,6 +69,18 @@ final class LayoutNotes {
                 + ", pattern " + settings.pattern().id() + ", seed " + design.seed() + ".";
         boolean varies = settings.pattern().isGrid() && layout.asked() > 0 && !clusters;
         return whole + (varies ? " With a random start the number on a grid varies around the one asked for." : "");
+    }
+
+    /** Grounds with too few plots to tell a standard error. */
+    private Optional<String> single(Layout layout) {
+        List<String> few = layout.grounds().stream()
+                .filter(g -> g.laid() == 1)
+                .map(g -> layout.grounds().size() == 1 ? "the tract" : "stratum " + g.stratum())
+                .toList();
+        return few.isEmpty()
+                ? Optional.empty()
+                : Optional.of("A single plot in " + String.join(", ", few)
+                        + ": it takes two to tell a standard error; ask for more plots.");
     }
 
     private static long clusters(Layout layout) {

@@ -118,7 +118,7 @@ public final class PlotLayout {
             notes.add("No plot in " + place(ground.name) + ": "
                     + (ground.shape.getArea() == 0
                             ? "nothing of it is left inside the buffer."
-                            : "none is asked for."));
+                            : "none is asked for; its trees are then in no estimate."));
         } else if (settings.cluster().isPresent()) {
             clusters(ground, random);
         } else {

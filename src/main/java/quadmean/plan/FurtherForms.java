@@ -26,6 +26,8 @@ import quadmean.stats.TwoPhasePlan;
 final class FurtherForms {
     private static final int LARGEST_CLUSTER = 100;
     private static final double INFINITE = Double.POSITIVE_INFINITY;
+    /** Step by which fewer cheap readings are tried. */
+    private static final double FEWER = 0.8;
 
     private final Design design;
     private final PlanCosts costs;
@@ -40,7 +42,7 @@ final class FurtherForms {
         var samples = design.plan().samples();
         samples.cluster().ifPresent(c -> forms.add(clusters(c, first)));
         samples.twoStage().ifPresent(c -> forms.add(twoStage(c, first)));
-        samples.doubled().ifPresent(d -> forms.add(doubled(d)));
+        samples.doubled().ifPresent(d -> forms.add(doubled(d, first)));
         samples.count().ifPresent(c -> forms.add(counted(c, first)));
         samples.threeP()
                 .ifPresent(p -> forms.add(p.where() == Predicted.Where.EVERY_TREE ? everyTree(p) : onPlots(p, first)));
@@ -133,18 +135,36 @@ final class FurtherForms {
         return n.isPresent() ? SampleSearch.cost(sample.parts(n.getAsInt()), 0, unitCosts) : INFINITE;
     }
 
-    private SampleForm doubled(Doubled d) {
-        double ratio = TwoPhasePlan.bestRatio(d.correlation(), d.countCost(), costs.perPlot());
+    private SampleForm doubled(Doubled d, TargetOutlook first) {
+        double[] unitCosts = {d.countCost(), costs.perPlot()};
+        double ratio = readings(d, unitCosts, first);
         return form(
                 SampleKind.DOUBLE,
                 "double sampling",
                 List.of("plots with the cheap reading", "of them measured"),
-                new double[] {d.countCost(), costs.perPlot()},
+                unitCosts,
                 Scope.FIRST_TARGET,
                 outlook -> new TwoPhasePlan(outlook.cvPercent(), d.correlation(), ratio),
                 List.of("A correlation of " + plain(d.correlation()) + " and these costs make "
                         + plain(ratio) + " cheap readings for each measured plot the least dear"
                         + (ratio == 1 ? ": it does not pay." : ".")));
+    }
+
+    /**
+     * Cheap readings for each measured plot: the best of large samples, or fewer where that costs less at the target, for a small
+     * sample has few degrees of freedom and needs its measured plots anyway.
+     */
+    private static double readings(Doubled d, double[] unitCosts, TargetOutlook first) {
+        double best = TwoPhasePlan.bestRatio(d.correlation(), unitCosts[0], unitCosts[1]);
+        double lowest = INFINITE;
+        for (double ratio = best; ratio >= 1; ratio *= FEWER) {
+            double cost = costAt(new TwoPhasePlan(first.cvPercent(), d.correlation(), ratio), unitCosts, first);
+            if (cost < lowest) {
+                best = ratio;
+                lowest = cost;
+            }
+        }
+        return best;
     }
 
     private SampleForm counted(CountRatio c, TargetOutlook first) {
@@ -166,7 +186,9 @@ final class FurtherForms {
 
     private SampleForm onPlots(Predicted p, TargetOutlook first) {
         double perPlot = costs.perPlot() + p.trees() * p.visitCost();
-        double best = ProductPlan.bestTreesPerUnit(first.cvPercent(), p.ratioCvPercent(), perPlot, p.treeCost());
+        double best = Math.min(
+                p.trees(),
+                ProductPlan.bestTreesPerUnit(first.cvPercent(), p.ratioCvPercent(), perPlot, p.treeCost()));
         SampleForm form = form(
                 SampleKind.THREE_P_PLOTS,
                 "3P on plots",

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import quadmean.stats.SampleSize;
 
 /**
  * One way to reach the targets.
@@ -29,6 +30,9 @@ public record PlanOption(
         Optional<Size> inBudget,
         List<CurvePoint> curve,
         List<String> notes) {
+    /** Units of a part that a search goes up to. */
+    public static final int MOST_UNITS = SampleSize.LARGEST;
+
     public PlanOption {
         partNames = List.copyOf(partNames);
         results = List.copyOf(results);

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.DoubleStream;
 import quadmean.design.Design;
 import quadmean.design.PlanSettings.Sharing;
+import quadmean.model.FinitePopulation;
 import quadmean.plan.PilotEffect.Limit;
 import quadmean.stats.Allocation;
 import quadmean.stats.Assurance;
@@ -58,7 +59,7 @@ public final class Planner {
                 options,
                 laidOut(options),
                 pilot(),
-                notes());
+                notes(options));
     }
 
     private Optional<PlanOption> laidOut(List<PlanOption> options) {
@@ -103,7 +104,7 @@ public final class Planner {
                 n.isPresent() ? OptionalInt.of(form.kind().plots(sample.parts(n.getAsInt()))) : OptionalInt.empty());
     }
 
-    private List<String> notes() {
+    private List<String> notes(List<PlanOption> options) {
         List<String> notes = new ArrayList<>();
         boolean known = targets.stream().noneMatch(t -> Double.isFinite(t.pilotDf()));
         notes.add("A cruise of this many plots reaches the target a little more than half the time, for the variation"
@@ -112,6 +113,7 @@ public final class Planner {
         if (design.selection().isSystematic()) {
             notes.add("The number is that of a random sample; a grid usually does somewhat better.");
         }
+        overfull(options).ifPresent(notes::add);
         boolean clusters = design.layout().map(l -> l.cluster().isPresent()).orElse(false);
         if (clusters
                 && (design.plan().samples().cluster().isEmpty()
@@ -126,5 +128,20 @@ public final class Planner {
                     + " together.");
         }
         return notes;
+    }
+
+    /** Said where the plots together are larger than the tract. */
+    private Optional<String> overfull(List<PlanOption> options) {
+        double room = FinitePopulation.CORRECT.plotsIn(
+                design.plot(), targets.get(0).areaHa());
+        boolean more = options.stream()
+                .filter(o -> o.kind() == SampleKind.SIMPLE || o.kind() == SampleKind.STRATIFIED)
+                .filter(PlanOption::isReachable)
+                .anyMatch(o -> o.total() > Math.ceil(room));
+        return more
+                ? Optional.of("So many plots cover more ground than the tract has, and would overlap: with"
+                        + " finite_population = \"correct\" in [plan] the number stays within the plots that tile it; or"
+                        + " allow a larger error.")
+                : Optional.empty();
     }
 }

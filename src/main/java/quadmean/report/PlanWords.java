@@ -17,7 +17,8 @@ import quadmean.plan.TargetOutlook;
 
 /** A plan in sentences, for the console and the page. */
 public final class PlanWords {
-    static final String OUT_OF_REACH = "no number of plots reaches the target";
+    static final String OUT_OF_REACH = "no number of plots reaches the target (looked up to "
+            + Rounding.count(PlanOption.MOST_UNITS) + " or all there are); allow a larger error";
     private static final String TREES_OUT_OF_REACH = "not even all trees reach the target";
 
     private PlanWords() {}

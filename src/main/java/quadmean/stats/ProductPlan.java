@@ -11,6 +11,8 @@ import java.util.List;
  * @param treesPerUnit trees measured for each unit counted, above 0
  */
 public record ProductPlan(double firstCvPercent, double ratioCvPercent, double treesPerUnit) implements PlannedSample {
+    private static final int LEAST = 2;
+
     /** Refuses what is no spread. */
     public ProductPlan {
         Arguments.positive(firstCvPercent, "CV of the counts");
@@ -20,19 +22,20 @@ public record ProductPlan(double firstCvPercent, double ratioCvPercent, double t
 
     /**
      * Trees to measure for each unit counted that give the least error for the cost: CVr/CVc·√(c1/c2), by the same algebra as Neyman's
-     * shares with costs.
+     * shares with costs; no more than the largest sample has on its fewest units.
      *
      * @param unitCost c1 of counting a unit
      * @param treeCost c2 of measuring a tree
      */
     public static double bestTreesPerUnit(
             double firstCvPercent, double ratioCvPercent, double unitCost, double treeCost) {
-        return ratioCvPercent / firstCvPercent * Math.sqrt(unitCost / treeCost);
+        double best = ratioCvPercent / firstCvPercent * Math.sqrt(unitCost / treeCost);
+        return Math.min(best, (double) SampleSize.LARGEST / LEAST);
     }
 
     @Override
     public int least() {
-        return 2;
+        return LEAST;
     }
 
     @Override

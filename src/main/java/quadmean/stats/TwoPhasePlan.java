@@ -20,14 +20,15 @@ public record TwoPhasePlan(double cvPercent, double correlation, double firstPer
 
     /**
      * The ratio n1/n2 that gives the least error for the cost: √(r²/(1 - r²)·c2/c1) (Cochran 1977, section 12.7; number from memory),
-     * at least 1.
+     * at least 1, and no more than the largest sample has on its fewest units.
      *
      * @param firstCost c1 of the cheap reading
      * @param secondCost c2 that the dear one adds
      */
     public static double bestRatio(double correlation, double firstCost, double secondCost) {
         double explained = correlation * correlation;
-        return Math.max(1, Math.sqrt(explained / (1 - explained) * secondCost / firstCost));
+        double best = Math.sqrt(explained / (1 - explained) * secondCost / firstCost);
+        return Math.min(Math.max(1, best), (double) SampleSize.LARGEST / LEAST);
     }
 
     @Override
