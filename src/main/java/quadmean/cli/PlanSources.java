@@ -88,12 +88,13 @@ record PlanSources(
         if (!Files.isRegularFile(file)) {
             throw new CommandException(
                     ExitCode.USAGE,
-                    "plan.previous names " + (Files.isDirectory(file) ? "a folder: " : "a file that is not there: ") + file
-                            + "; it is the estimate.json of a cruise that was estimated before");
+                    "plan.previous names " + (Files.isDirectory(file) ? "a folder: " : "a file that is not there: ")
+                            + file + "; it is the estimate.json of a cruise that was estimated before");
         }
         PreviousCruise previous = PreviousCruise.read(file);
         if (!previous.trouble().isEmpty()) {
-            return new PlanSources("", List.of(), List.of(), List.of(unreadable(design, previous.trouble())), List.of());
+            return new PlanSources(
+                    "", List.of(), List.of(), List.of(unreadable(design, previous.trouble())), List.of());
         }
         Source source = (stratum, target) ->
                 previous.row(stratum, target.attribute()).map(r -> new Shown(r.plots(), r.mean(), r.cvPercent()));

@@ -1,7 +1,10 @@
 package quadmean.design;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeSet;
+import quadmean.design.PlanSamples.Clusters;
 import quadmean.design.PlanSettings.Sharing;
 import quadmean.design.PlanSettings.TargetEntry;
 import quadmean.model.Rule;
@@ -47,7 +50,23 @@ final class PlanChecks {
                             + " over all; leave pilot_plots out to take the variation as known");
         }
         settings.targets().forEach(this::check);
+        checkClusters(settings);
         checkTotals();
+    }
+
+    /** Clusters are planned as they are laid out. */
+    private void checkClusters(PlanSettings settings) {
+        OptionalInt planned = settings.samples().cluster().map(Clusters::plots).orElse(OptionalInt.empty());
+        Optional<Integer> laid =
+                design.layout().flatMap(LayoutSettings::cluster).map(LayoutSettings.Cluster::plots);
+        if (planned.isPresent() && laid.isPresent() && planned.getAsInt() != laid.get()) {
+            plan.problem(
+                    Rule.DESIGN_VALUE,
+                    "cluster",
+                    Integer.toString(planned.getAsInt()),
+                    "the plan has clusters of " + planned.getAsInt() + " plots and [layout] of " + laid.get()
+                            + "; leave plots out of [plan.cluster] to plan those of the layout");
+        }
     }
 
     private boolean hasCosts() {

@@ -60,13 +60,14 @@ final class LayoutNotes {
             }
         }
         int plots = layout.plots().size();
-        String whole = plots + (plots == 1 ? " plot" : " plots") + (clusters ? " of " + clusters(layout) + " clusters" : "")
-                + " laid out"
-                + (layout.asked() > 0
-                        ? ", " + layout.asked() + what + " asked for"
-                        : ", the number following from the spacing")
-                + (parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")")
-                + ", pattern " + settings.pattern().id() + ", seed " + design.seed() + ".";
+        String whole =
+                plots + (plots == 1 ? " plot" : " plots") + (clusters ? " of " + clusters(layout) + " clusters" : "")
+                        + " laid out"
+                        + (layout.asked() > 0
+                                ? ", " + layout.asked() + what + " asked for"
+                                : ", the number following from the spacing")
+                        + (parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")")
+                        + ", pattern " + settings.pattern().id() + ", seed " + design.seed() + ".";
         boolean varies = settings.pattern().isGrid() && layout.asked() > 0 && !clusters;
         return whole + (varies ? " With a random start the number on a grid varies around the one asked for." : "");
     }
@@ -92,9 +93,7 @@ final class LayoutNotes {
 
     private void clusters(List<String> notes, Layout layout, int size) {
         if (settings.plots().isEmpty() && settings.spacingM().isEmpty()) {
-            notes.add("The plots of the plan are run in clusters of " + size
-                    + ", rounded up. Plots of a cluster are alike, so that"
-                    + " the target may take more of them than the plan says of single plots.");
+            notes.add("The plots of the plan are run in clusters of " + size + ", rounded up.");
         }
         if (layout.leftOut().isEmpty()) {
             return;

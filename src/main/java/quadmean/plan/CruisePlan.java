@@ -44,12 +44,13 @@ public record CruisePlan(
         return targets.get(0).strata();
     }
 
-    /** Plots to lay out in each stratum, clusters where plots come in clusters; none if out of reach. */
+    /** Plots to lay out in each stratum, those of clusters counted one by one; none if out of reach. */
     public Map<String, Integer> plotsByStratum() {
         Map<String, Integer> plots = new LinkedHashMap<>();
         laidOut.ifPresent(o -> {
+            boolean whole = o.kind() == SampleKind.CLUSTER;
             for (int i = 0; i < outlook().size(); i++) {
-                plots.put(outlook().get(i).code(), o.plots().get(i));
+                plots.put(outlook().get(i).code(), whole ? o.total() : o.plots().get(i));
             }
         });
         return plots;

@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import quadmean.design.Design;
+import quadmean.design.LayoutSettings;
 import quadmean.design.PlanCosts;
 import quadmean.design.PlanSamples.Clusters;
 import quadmean.design.PlanSamples.CountRatio;
@@ -71,7 +73,8 @@ final class FurtherForms {
         double[] unitCosts = {c.cost(), costs.perPlot()};
         IntFunction<Function<TargetOutlook, PlannedSample>> sample = m -> outlook -> new ClusterPlan(
                 outlook.cvPercent(), c.correlation(), m, m, c.units().orElse(INFINITE));
-        int m = perCluster(c, 2, LARGEST_CLUSTER, sample, unitCosts, first);
+        OptionalInt laid = c.plots().isPresent() ? c.plots() : layoutCluster();
+        int m = laid.isPresent() ? laid.getAsInt() : perCluster(c, 2, LARGEST_CLUSTER, sample, unitCosts, first);
         return form(
                 SampleKind.CLUSTER,
                 "clusters of " + m + " plots",
@@ -80,7 +83,15 @@ final class FurtherForms {
                 Scope.ALL_TARGETS,
                 sample.apply(m),
                 List.of("Plots of a cluster are alike with a correlation of " + plain(c.correlation())
-                        + (c.plots().isPresent() ? "." : "; " + m + " plots a cluster cost least.")));
+                        + (laid.isPresent() ? "." : "; " + m + " plots a cluster cost least.")));
+    }
+
+    /** Plots of the clusters that are laid out. */
+    private OptionalInt layoutCluster() {
+        return design.layout()
+                .flatMap(LayoutSettings::cluster)
+                .map(c -> OptionalInt.of(c.plots()))
+                .orElse(OptionalInt.empty());
     }
 
     private SampleForm twoStage(Clusters c, TargetOutlook first) {
@@ -187,8 +198,7 @@ final class FurtherForms {
     private SampleForm onPlots(Predicted p, TargetOutlook first) {
         double perPlot = costs.perPlot() + p.trees() * p.visitCost();
         double best = Math.min(
-                p.trees(),
-                ProductPlan.bestTreesPerUnit(first.cvPercent(), p.ratioCvPercent(), perPlot, p.treeCost()));
+                p.trees(), ProductPlan.bestTreesPerUnit(first.cvPercent(), p.ratioCvPercent(), perPlot, p.treeCost()));
         SampleForm form = form(
                 SampleKind.THREE_P_PLOTS,
                 "3P on plots",

@@ -119,8 +119,8 @@ public final class Planner {
                 && (design.plan().samples().cluster().isEmpty()
                         || design.strata().size() > 1)) {
             notes.add(
-                    "The layout has clusters, and the number was worked out for single plots: as many clusters as plots"
-                            + " are laid out, more than it takes. [plan.cluster] plans clusters in a stand without strata;"
+                    "The layout has clusters, and the number was worked out for single plots. Plots of a cluster are alike, so"
+                            + " that the target may take more of them. [plan.cluster] plans clusters in a stand without strata;"
                             + " [layout] plots sets the number.");
         }
         if (targets.size() > 1) {
@@ -132,8 +132,8 @@ public final class Planner {
 
     /** Said where the plots together are larger than the tract. */
     private Optional<String> overfull(List<PlanOption> options) {
-        double room = FinitePopulation.CORRECT.plotsIn(
-                design.plot(), targets.get(0).areaHa());
+        double room =
+                FinitePopulation.CORRECT.plotsIn(design.plot(), targets.get(0).areaHa());
         boolean more = options.stream()
                 .filter(o -> o.kind() == SampleKind.SIMPLE || o.kind() == SampleKind.STRATIFIED)
                 .filter(PlanOption::isReachable)

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +50,59 @@ class LayoutCommandTest {
         long plots = Files.readAllLines(folder.resolve("out/plots.csv")).size() - 1;
         assertTrue(plots >= 33 && plots <= 66, plots + " plots");
         assertTrue(Files.readString(folder.resolve("out/sheets.html")).contains("asked for: 51"));
+    }
+
+    /** A square kilometre without strata, with clusters of three in the layout and in the plan. */
+    private Run planOfClusters(String keys) throws IOException {
+        Files.writeString(folder.resolve("tract.wkt"), "POLYGON ((0 0, 1000 0, 1000 1000, 0 1000, 0 0))\n");
+        Path design = Files.writeString(folder.resolve("clusters.toml"), """
+                schema = 1
+                [cruise]
+                name = "clusters"
+                units = "metric"
+                area = 100
+                [plot]
+                kind = "fixed"
+                area = 0.02
+                [tract]
+                boundary = "tract.wkt"
+                crs = "local"
+                unit = "m"
+                [layout]
+                cluster = 3
+                cluster_spacing = 30
+                [plan]
+                cv = 50
+                [plan.cost]
+                plot = 1
+                [plan.cluster]
+                correlation = 0.3
+                cost = 1
+                """ + keys);
+        return Run.of("plan", design, "--out", folder.resolve("out"));
+    }
+
+    /** As many clusters as the plan has are asked for, each with the plots that the layout gives it. */
+    @Test
+    void plannedClustersAreLaidOutAsPlanned() throws IOException {
+        Run run = planOfClusters("");
+        run.assertCode(0);
+        Matcher planned = Pattern.compile("clusters of 3 plots: (\\d+) clusters, (\\d+) plots")
+                .matcher(run.out());
+        assertTrue(planned.find(), run.out());
+        assertEquals(3 * Integer.parseInt(planned.group(1)), Integer.parseInt(planned.group(2)));
+        assertTrue(run.out().contains(", " + planned.group(1) + " clusters asked for"), run.out());
+        Run other = planOfClusters("plots = 4\n");
+        other.assertCode(1);
+        assertTrue(other.err().contains("clusters of 4 plots and [layout] of 3"), other.err());
+    }
+
+    @Test
+    void aSinglePlotInAStratumIsSaid() throws IOException {
+        Run run = plan("pattern = \"random\"\nplots = 2\n");
+        run.assertCode(0);
+        assertTrue(run.out().contains("A single plot in stratum"), run.out());
+        assertTrue(run.out().contains("its trees are then in no estimate"), run.out());
     }
 
     /** What was asked for, what was laid out and from which seed stand on the console, in plan.json and on the sheets. */
@@ -104,6 +159,7 @@ class LayoutCommandTest {
                 "spacing = 0.5 | write a larger spacing",
                 "pattern = \"rectangular\"; row_spacing = 0.001; plots = 20 | write a larger spacing",
                 "spacing = 60 | they would overlap",
+                "plots = 10; cluster = 3; cluster_spacing = 9000 | smaller cluster_spacing",
                 "start = [47.9, -115.9] | longitude comes first"
             })
     void whatCannotBeRunIsRefused(String layout, String words) throws IOException {

@@ -83,6 +83,24 @@ class PlanCommandTest {
         assertRefused(plan(stratified("expected_mean = 5", "expected_mean = 5"), Run.TALLY), "plan.pilot = \"tally\"");
     }
 
+    /** Three pilot plots cannot show the variation of two strata: taken as known, it would be the surest of all. */
+    @Test
+    void aPilotTooSmallForItsStrataIsRefused() throws IOException {
+        String expected = "expected_mean = 100\nexpected_cv = 40";
+        assertRefused(plan(stratified(expected, expected).plus("[plan]\npilot_plots = 3"), Run.TALLY), "4 over all");
+        plan(stratified(expected, expected).plus("[plan]\npilot_plots = 4"), Run.TALLY)
+                .assertCode(0);
+    }
+
+    @Test
+    void aTractWithoutRoomIsSaidWhereItIsAsked() throws IOException {
+        SmallDesign design = new SmallDesign()
+                .with("area = 10\n", "area = 0.01\n")
+                .plus("[plan]\ncv = 40\nfinite_population = \"correct\"");
+        Run run = plan(design, Run.TALLY);
+        assertRefused(run, "[plan.finite_population]");
+    }
+
     @Test
     void pilotGivesTheVariationOfAStand() throws IOException {
         Run run = plan(new SmallDesign().plus("[plan]\npilot = \"tally\""), Run.TALLY);
@@ -133,6 +151,10 @@ class PlanCommandTest {
         assertRefused(plan(new SmallDesign().plus("[plan]\nprevious = \"some.json\""), Run.TALLY), "no estimates");
         Files.writeString(folder.resolve("some.json"), "a,b");
         assertRefused(plan(new SmallDesign().plus("[plan]\nprevious = \"some.json\""), Run.TALLY), "not JSON");
+        assertRefused(plan(new SmallDesign().plus("[plan]\nprevious = \"some.json\""), Run.TALLY), "[plan.previous]");
+        Run folderNamed = plan(new SmallDesign().plus("[plan]\nprevious = \".\""), Run.TALLY);
+        folderNamed.assertCode(2);
+        assertTrue(folderNamed.err().contains("names a folder"), folderNamed.err());
     }
 
     @Test

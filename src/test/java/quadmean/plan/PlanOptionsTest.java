@@ -21,7 +21,10 @@ import quadmean.plan.PlanOption.Size;
 import quadmean.plan.PlanOption.Spread;
 import quadmean.plan.PlanOption.Surer;
 import quadmean.stats.ExpectedRange;
+import quadmean.stats.SampleSearch;
+import quadmean.stats.SampleSearch.Goal;
 import quadmean.stats.SampleSize;
+import quadmean.stats.TwoPhasePlan;
 
 class PlanOptionsTest {
     private static final double INFINITE = Double.POSITIVE_INFINITY;
@@ -177,6 +180,55 @@ class PlanOptionsTest {
         assertTrue(
                 threeP.notes().toString().contains("about 10 to 26"),
                 threeP.notes().toString());
+    }
+
+    /** No more trees are measured than stand on the plots. */
+    @Test
+    void threePOnPlotsMeasuresNoMoreTreesThanThereAre() throws IOException {
+        CruisePlan plan =
+                plan("[plan]\ncv = 40\n[plan.cost]\nplot = 1\n[plan.threep]\nwhere = \"on_plots\"\ntrees = 0.5\n"
+                        + "ratio_cv = 40\ntree_cost = 0.01\n");
+        Size size = option(plan, SampleKind.THREE_P_PLOTS).atTarget().orElseThrow();
+        assertTrue(size.units().get(1) <= Math.ceil(0.5 * size.units().get(0)), size.toString());
+    }
+
+    /**
+     * A cheap reading that says nearly all: by the rule for large samples 70 for each of three measured plots, though a few more of
+     * these need fewer of those.
+     */
+    @Test
+    void cheapReadingsAreNoMoreThanTheTargetTakes() throws IOException {
+        String keys = "[plan]\ncv = 40\n[plan.cost]\nplot = 1\n[plan.double]\ncorrelation = ";
+        PlanOption picked = option(plan(keys + "0.99\ncount_cost = 0.01\n"), SampleKind.DOUBLE);
+        assertTrue(picked.expectedErrorPercent() <= 10);
+        TwoPhasePlan byRule = new TwoPhasePlan(40, 0.99, TwoPhasePlan.bestRatio(0.99, 0.01, 1));
+        int[] parts = byRule.parts(
+                SampleSearch.smallest(byRule, Goal.expected(10, 0.95)).orElseThrow());
+        assertTrue(cost(picked) <= SampleSearch.cost(parts, 0, new double[] {0.01, 1}));
+        PlanOption sure = option(plan(keys + "0.999999999999\ncount_cost = 0.01\n"), SampleKind.DOUBLE);
+        assertTrue(sure.atTarget().orElseThrow().units().get(0) < 300, sure.toString());
+    }
+
+    /** Numbers beyond what a search looks at end without a plan, not in an error. */
+    @Test
+    void costsAndSpreadsWithoutMeasureAreOutOfReach() throws IOException {
+        CruisePlan counts = plan("[plan]\ncv = 40\n[plan.count]\nratio_cv = 1e12\ncount_cost = 1\ntree_cost = 0.001\n");
+        assertFalse(option(counts, SampleKind.COUNT).isReachable());
+        CruisePlan readings = plan("[plan]\ncv = 40\n[plan.cost]\nplot = 1e12\n[plan.double]\ncorrelation = 0.9999999\n"
+                + "count_cost = 1e-12\n");
+        assertTrue(option(readings, SampleKind.DOUBLE).isReachable());
+    }
+
+    /** 40 ha have room for 400 plots of 0.1 ha. */
+    @Test
+    void plotsThatCoverMoreThanTheTractAreSaid() throws IOException {
+        String words = "more ground than the tract has";
+        assertFalse(plan("[plan]\ncv = 40\n").notes().toString().contains(words));
+        assertTrue(plan("[plan]\ncv = 120\n").notes().toString().contains(words));
+        assertFalse(plan("[plan]\ncv = 120\nfinite_population = \"correct\"\n")
+                .notes()
+                .toString()
+                .contains(words));
     }
 
     /** Sixty trees would be enough, and there are twelve: measuring all of them is another kind of cruise. */
