@@ -86,7 +86,9 @@ public record FieldPlan(
                             away / 1000));
         }
         if (layout.plots().isEmpty()) {
-            return refused(design, "layout", "", "no plot fell on the tract; ask for more plots or a smaller spacing");
+            String buffer = settings.bufferM() > 0 ? ", or a smaller buffer" : "";
+            return refused(
+                    design, "layout", "", "no plot fell on the tract; ask for more plots or a smaller spacing" + buffer);
         }
         boolean fixed = design.plot() instanceof PlotDesign.Fixed || design.plot() instanceof PlotDesign.Nested;
         if (fixed && layout.nearestM() < 2 * reach.getAsDouble()) {

@@ -159,6 +159,7 @@ class LayoutCommandTest {
                 "spacing = 0.5 | write a larger spacing",
                 "pattern = \"rectangular\"; row_spacing = 0.001; plots = 20 | write a larger spacing",
                 "spacing = 60 | they would overlap",
+                "plots = 20; buffer = 5000 | a smaller buffer",
                 "plots = 10; cluster = 3; cluster_spacing = 9000 | smaller cluster_spacing",
                 "start = [47.9, -115.9] | longitude comes first"
             })
