@@ -18,6 +18,7 @@ public final class CruiseOutputs {
         Map<String, Content> files = new LinkedHashMap<>();
         files.put("report.html", HtmlReport.of(result, charts));
         files.put("estimate.json", EstimateJson.of(result));
+        files.put(EstimateSchema.NAME, EstimateSchema.content());
         files.put("estimates.csv", EstimatesCsv.of(result));
         files.put("trees.csv", TreesCsv.of(result));
         if (result.design().wood().logs().isPresent()) {

@@ -21,6 +21,7 @@ class ShippedDesignsTest {
     private static final Set<String> ESTIMATE = Set.of(
             "report.html",
             "estimate.json",
+            "estimate.schema.json",
             "estimates.csv",
             "trees.csv",
             "curves.csv",

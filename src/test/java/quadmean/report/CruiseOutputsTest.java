@@ -38,6 +38,7 @@ class CruiseOutputsTest {
                 List.of(
                         "report.html",
                         "estimate.json",
+                        "estimate.schema.json",
                         "estimates.csv",
                         "trees.csv",
                         "curves.csv",
