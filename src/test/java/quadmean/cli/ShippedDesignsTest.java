@@ -23,6 +23,8 @@ class ShippedDesignsTest {
             "estimate.json",
             "estimate.schema.json",
             "estimates.csv",
+            "plot-results.csv",
+            "plot-results.geojson",
             "trees.csv",
             "curves.csv",
             "diameters.csv",
