@@ -59,12 +59,12 @@ final class PlanCommand extends DesignCommand {
         String variation;
         if (design.plan().pilot() == Pilot.TALLY) {
             TallyNeeded.check(design, "plan");
-            CruiseRun run = Cruise.run(design);
+            CruiseRun run = Cruise.run(design, talk().progress("Fitting curves to resampled plots"));
             CruiseResult result = run.result();
             if (result == null) {
                 return refuse(run.tally().problems(), inputs(design));
             }
-            ProblemPrinter.print(err(), run.tally().problems());
+            ProblemPrinter.print(talk().notes(), run.tally().problems());
             variation = "from the pilot tally of " + run.tally().plots().size() + " plots";
             outlook = fromPilot(design, result);
         } else {
@@ -85,7 +85,7 @@ final class PlanCommand extends DesignCommand {
             if (tract == null) {
                 return refuse(reading.problems(), inputs(design));
             }
-            ProblemPrinter.print(err(), reading.problems());
+            ProblemPrinter.print(talk().notes(), reading.problems());
             TractLines.of(design, tract).forEach(out()::println);
             remarks.addAll(tract.notes());
         }
@@ -102,6 +102,9 @@ final class PlanCommand extends DesignCommand {
         for (Path p : write(design, files)) {
             out().println("Written: " + p);
         }
+        talk().summary().plan(design, plan);
+        talk().next("print " + folder().resolve("sheets.html") + ", tally the plots, then quadmean check "
+                + design.file());
         return ExitCode.DONE;
     }
 

@@ -27,7 +27,7 @@ public final class PlanOutputs {
         return files;
     }
 
-    private static ObjectNode json(Design design, CruisePlan plan) {
+    static ObjectNode json(Design design, CruisePlan plan) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("schemaVersion", SCHEMA_VERSION);
         root.put("design", design.name());
