@@ -58,6 +58,7 @@ public final class Main implements Runnable {
             paramLabel = "WHEN",
             scope = ScopeType.INHERIT,
             description = "Colour of help: auto, never or always. Default: auto, on a terminal unless NO_COLOR is set.")
+    @SuppressWarnings("UnusedVariable") // Color.askedFor looks at it before the arguments are read
     private Color color = Color.AUTO;
 
     @Spec
