@@ -18,6 +18,7 @@ import picocli.CommandLine.Parameters;
 import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.design.DesignReading;
+import quadmean.design.KindsSettings;
 import quadmean.design.TallyFile;
 import quadmean.model.Problem;
 import quadmean.report.Content;
@@ -109,6 +110,15 @@ abstract class DesignCommand implements Callable<Integer> {
             throw new CommandException(
                     ExitCode.USAGE, "the design names tally files that are not there: " + join(missing));
         }
+        Path list = design.exceptions().plotList();
+        if (list != null && readsTally(design) && Files.notExists(list)) {
+            throw new CommandException(
+                    ExitCode.USAGE,
+                    "the design names a list of plots that is not there: " + list
+                            + (design.layout().isPresent()
+                                    ? "; quadmean plan lays the plots out and writes plots.csv, which goes there"
+                                    : ""));
+        }
         return run(design);
     }
 
@@ -152,7 +162,8 @@ abstract class DesignCommand implements Callable<Integer> {
         return write(files, inputs(design));
     }
 
-    private List<Path> write(Map<String, Content> files, List<Path> inputs) {
+    /** Writes files into the output folder, none of them over an input. */
+    final List<Path> write(Map<String, Content> files, List<Path> inputs) {
         return talk.written(Results.write(folder(), inputs, files));
     }
 
@@ -163,7 +174,15 @@ abstract class DesignCommand implements Callable<Integer> {
         if (plotList != null) {
             inputs.add(plotList);
         }
+        Path previous = design.plan().previous();
+        if (previous != null) {
+            inputs.add(previous);
+        }
         design.tract().ifPresent(t -> inputs.add(t.boundary()));
+        design.plan()
+                .kinds()
+                .flatMap(KindsSettings::map)
+                .ifPresent(m -> inputs.add(m.table().path()));
         return inputs;
     }
 

@@ -74,8 +74,8 @@ public final class RunSummary {
 
     /** How many plots the target takes. */
     public void plan(Design design, CruisePlan plan) {
-        ObjectNode json = PlanOutputs.json(design, plan);
-        for (String key : List.of("design", "targetErrorPercent", "targetAttribute", "confidence", "options")) {
+        ObjectNode json = PlanJson.tree(design, plan);
+        for (String key : List.of("design", "variation", "targets", "options", "laidOut")) {
             root.set(key, json.get(key));
         }
     }
