@@ -27,7 +27,7 @@ final class CurvesCommand extends DesignCommand {
     @Override
     ExitCode run(Design design) throws IOException {
         TallyNeeded.check(design, "curves");
-        CurvesRun run = Cruise.curves(design);
+        CurvesRun run = Cruise.curves(design, talk().progress());
         CurvesRun.Result result = run.result();
         if (result == null) {
             return refuse(run.tally().problems(), inputs(design));

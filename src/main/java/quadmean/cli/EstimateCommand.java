@@ -49,7 +49,7 @@ final class EstimateCommand extends DesignCommand {
             throw new CommandException(ExitCode.USAGE, "--explain prints sentences; leave out --json and --quiet");
         }
         TallyNeeded.check(design, "estimate");
-        CruiseRun run = Cruise.run(design, talk().progress("Fitting curves to resampled plots"));
+        CruiseRun run = Cruise.run(design, talk().progress());
         CruiseResult result = run.result();
         if (explain != null) {
             return explain(design, run, explain);

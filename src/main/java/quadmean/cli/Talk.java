@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import quadmean.cruise.Progress;
+import quadmean.model.Progress;
 import quadmean.report.RunSummary;
 
 /** How a command talks: in sentences, of errors alone, or in one JSON object for scripts. */
@@ -49,8 +49,8 @@ final class Talk {
     }
 
     /** How far long work has come, for people alone. */
-    Progress progress(String work) {
-        return isInSentences() ? ProgressLine.of(err(), work) : Progress.SILENT;
+    Progress progress() {
+        return isInSentences() ? ProgressLine.of(err()) : Progress.SILENT;
     }
 
     /** What scripts are told. */
