@@ -41,9 +41,9 @@ final class CurvesCommand extends DesignCommand {
         CurveSummary.of(result).forEach(out()::println);
         out().println(ProblemPrinter.rows(run.tally().rows()));
         written.stream().filter(p -> p.endsWith("curves.html")).forEach(p -> out().println("Curves: " + p));
-        talk().summary().curves(result.curves());
-        talk().summary().rows(run.tally().rows());
-        talk().summary().problems(run.tally().problems());
+        talk().tell(s -> s.curves(result.curves()));
+        talk().tell(s -> s.rows(run.tally().rows()));
+        talk().tell(s -> s.problems(run.tally().problems()));
         talk().next("open " + folder().resolve("curves.html") + ", then quadmean estimate " + design.file());
         return ExitCode.DONE;
     }

@@ -2,6 +2,8 @@ package quadmean.cli;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import quadmean.model.Progress;
@@ -16,7 +18,7 @@ final class ProgressLine implements Progress {
     private final PrintWriter err;
     private final LongSupplier nanos;
     private final long start;
-    private final int[] shown = new int[Work.values().length];
+    private final Map<Work, Integer> shown = new EnumMap<>(Work.class);
 
     private ProgressLine(PrintWriter err, LongSupplier nanos) {
         this.err = err;
@@ -38,11 +40,11 @@ final class ProgressLine implements Progress {
     @Override
     public synchronized void report(Work work, int done, int of) {
         int step = (int) ((long) STEPS * done / of);
-        int before = shown[work.ordinal()];
+        int before = shown.getOrDefault(work, 0);
         if (step <= before || nanos.getAsLong() - start < PATIENCE) {
             return;
         }
-        shown[work.ordinal()] = step;
+        shown.put(work, step);
         String line =
                 work.words() + " [" + "#".repeat(step) + ".".repeat(STEPS - step) + "] " + 100 * step / STEPS + " %";
         err.print("\r" + (done < of ? line : blank(line) + "\r"));
