@@ -44,11 +44,11 @@ final class PlanCommand extends DesignCommand {
 
     @Override
     ExitCode run(Design design) throws IOException {
-        PlanSources sources = PlanSources.of(design);
+        PlanSources sources = PlanSources.of(design, talk().progress());
         if (sources.targets().isEmpty()) {
             return refuse(sources.problems(), inputs(design));
         }
-        ProblemPrinter.print(err(), sources.remarks());
+        ProblemPrinter.print(talk().notes(), sources.remarks());
         List<String> remarks = new ArrayList<>();
         Tract tract = null;
         if (design.tract().isPresent()) {
@@ -57,7 +57,7 @@ final class PlanCommand extends DesignCommand {
             if (tract == null) {
                 return refuse(reading.problems(), inputs(design));
             }
-            ProblemPrinter.print(err(), reading.problems());
+            ProblemPrinter.print(talk().notes(), reading.problems());
             TractLines.of(design, tract).forEach(out()::println);
             remarks.addAll(tract.notes());
         }
@@ -72,7 +72,7 @@ final class PlanCommand extends DesignCommand {
         if (kinds.isRefused()) {
             return refuse(kinds.problems(), inputs(design));
         }
-        ProblemPrinter.print(err(), kinds.problems());
+        ProblemPrinter.print(talk().notes(), kinds.problems());
         kinds.lines().forEach(out()::println);
         Map<String, Content> files =
                 new LinkedHashMap<>(PlanOutputs.of(design, plan, kinds.comparison(), layout.field()));
@@ -88,6 +88,9 @@ final class PlanCommand extends DesignCommand {
         for (Path p : write(files, list.kept(inputs(design)))) {
             out().println("Written: " + p);
         }
+        talk().tell(s -> s.plan(design, plan));
+        talk().next("print " + folder().resolve("sheets.html") + ", tally the plots, then quadmean check "
+                + design.file());
         return ExitCode.DONE;
     }
 }

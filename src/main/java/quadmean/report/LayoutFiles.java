@@ -70,7 +70,7 @@ public final class LayoutFiles {
     static Content plots(SheetSet set) {
         Map<String, Integer> sizes = new HashMap<>();
         set.plots().forEach(p -> sizes.merge(cluster(p), 1, Integer::sum));
-        return Csv.of(
+        return Csv.toReadAgain(
                 PLOT_HEADER,
                 set.plots().stream()
                         .map(p -> row(
