@@ -88,7 +88,10 @@ public record FieldPlan(
         if (layout.plots().isEmpty()) {
             String buffer = settings.bufferM() > 0 ? ", or a smaller buffer" : "";
             return refused(
-                    design, "layout", "", "no plot fell on the tract; ask for more plots or a smaller spacing" + buffer);
+                    design,
+                    "layout",
+                    "",
+                    "no plot fell on the tract; ask for more plots or a smaller spacing" + buffer);
         }
         boolean fixed = design.plot() instanceof PlotDesign.Fixed || design.plot() instanceof PlotDesign.Nested;
         if (fixed && layout.nearestM() < 2 * reach.getAsDouble()) {
