@@ -141,7 +141,7 @@ public final class SampleTract {
                             points.add(at(set.plot(l.to()).map(SheetPlot::place).orElse(start()))));
             walks.add(new Walk(day.day(), points));
         }
-        return new TractMap(areas(), sites, walks, new Site(START, at(start()), Set.of()), units);
+        return new TractMap(areas(), sites, walks, new Site(START, at(start()), Set.of()), units, 7);
     }
 
     private static List<Area> areas() {
