@@ -73,7 +73,7 @@ final class BudgetSection {
                     Cell.number(share(budget, part)),
                     Cell.text(part.words())));
         }
-        table.row(List.of(
+        table.total(List.of(
                 Cell.text("Total"),
                 Cell.text(""),
                 Cell.number(relative(budget, budget.totalSe())),

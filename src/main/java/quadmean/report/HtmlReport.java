@@ -9,6 +9,7 @@ import quadmean.cruise.CruiseResult;
 /** The report for people: one page that needs nothing else. */
 final class HtmlReport {
     private static final String STYLE = "report.css";
+    private static final String SCRIPT = "sort.js";
 
     private HtmlReport() {}
 
@@ -41,7 +42,7 @@ final class HtmlReport {
         return html.raw("</footer>\n</body>\n</html>\n").toString();
     }
 
-    /** The head of a page with the style of the house, up to and with the start of its main part. */
+    /** The head of a page with the style and the script of the house, up to and with the start of its main part. */
     static Html begin(String title) throws IOException {
         Html html = new Html().raw("""
                 <!DOCTYPE html>
@@ -52,7 +53,8 @@ final class HtmlReport {
                 <meta name="color-scheme" content="light dark">
                 """);
         html.element("title", title);
-        html.raw("<style>\n").raw(style()).raw("</style>\n</head>\n<body>\n");
+        html.raw("<style>\n").raw(resource(STYLE)).raw("</style>\n");
+        html.raw("<script>\n").raw(resource(SCRIPT)).raw("</script>\n</head>\n<body>\n");
         html.raw("<div class=\"tape\" aria-hidden=\"true\"></div>\n<main>\n");
         return html;
     }
@@ -98,10 +100,10 @@ final class HtmlReport {
         html.raw("<a href=\"#" + id + "\">").text(words).raw("</a> ");
     }
 
-    static String style() throws IOException {
-        try (InputStream in = HtmlReport.class.getResourceAsStream(STYLE)) {
+    private static String resource(String name) throws IOException {
+        try (InputStream in = HtmlReport.class.getResourceAsStream(name)) {
             if (in == null) {
-                throw new IllegalStateException(STYLE + " is not in the jar");
+                throw new IllegalStateException(name + " is not in the jar");
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
