@@ -58,7 +58,7 @@ final class EstimateCommand extends DesignCommand {
         if (!charts.missing().isEmpty()) {
             err().println(charts.missing());
         }
-        List<Path> written = write(design, CruiseOutputs.of(result, charts));
+        List<Path> written = write(design, CruiseOutputs.of(result, run.plots(), charts));
         ConsoleSummary.of(result).forEach(out()::println);
         out().println(ProblemPrinter.rows(run.tally().rows()));
         written.stream().filter(p -> p.endsWith("report.html")).forEach(p -> out().println("Report: " + p));

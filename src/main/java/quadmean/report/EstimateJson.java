@@ -30,6 +30,7 @@ public final class EstimateJson {
 
     static ObjectNode tree(CruiseResult result) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("$schema", EstimateSchema.NAME);
         root.put("schemaVersion", SCHEMA_VERSION);
         root.set("design", JsonInputs.design(result));
         root.put("seed", result.design().seed());

@@ -64,7 +64,7 @@ public final class LayoutFiles {
     }
 
     static Content plots(SheetSet set) {
-        return Csv.of(PLOT_HEADER, set.plots().stream().map(LayoutFiles::row));
+        return Csv.toReadAgain(PLOT_HEADER, set.plots().stream().map(LayoutFiles::row));
     }
 
     private static List<String> row(SheetPlot plot) {

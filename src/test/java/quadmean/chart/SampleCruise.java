@@ -207,7 +207,7 @@ public final class SampleCruise {
         return new Design(
                 Path.of("designs", "sample.toml"),
                 "# sample\n[cruise]\nname = \"Alder Bench <draft>\"\n",
-                "0123456789abcdef",
+                "0123456789abcdef".repeat(4),
                 "Alder Bench <draft>",
                 "2024-09-12",
                 units,

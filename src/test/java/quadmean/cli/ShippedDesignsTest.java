@@ -21,7 +21,10 @@ class ShippedDesignsTest {
     private static final Set<String> ESTIMATE = Set.of(
             "report.html",
             "estimate.json",
+            "estimate.schema.json",
             "estimates.csv",
+            "plot-results.csv",
+            "plot-results.geojson",
             "trees.csv",
             "curves.csv",
             "diameters.csv",
