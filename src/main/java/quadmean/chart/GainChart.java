@@ -55,7 +55,7 @@ final class GainChart {
                 + first.gain().get(first.gain().size() - 1).plots() + " plots; the target of " + error
                 + " as a dashed line, "
                 + (first.more() > 0 ? "reached at " + first.needed() + " plots." : "reached now.");
-        return Optional.of(new Picture("gain", title, alt, Drawing.svg(chart, "gain")));
+        return Optional.of(Drawing.picture(chart, "gain", title, alt));
     }
 
     private static void curve(XYChart chart, PlotShares shares) {

@@ -3,8 +3,10 @@ package quadmean.report;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import quadmean.chart.ChartSet;
 import quadmean.cruise.CruiseResult;
+import quadmean.estimate.PlotResult;
 
 /** The report for people: one page that needs nothing else. */
 final class HtmlReport {
@@ -14,21 +16,21 @@ final class HtmlReport {
     private HtmlReport() {}
 
     static Content of(CruiseResult result) {
-        return of(result, ChartSet.of(result));
+        return of(result, List.of(), ChartSet.of(result));
     }
 
-    static Content of(CruiseResult result, ChartSet charts) {
-        return out -> out.write(page(result, charts).getBytes(StandardCharsets.UTF_8));
+    static Content of(CruiseResult result, List<PlotResult> plots, ChartSet charts) {
+        return out -> out.write(page(result, plots, charts).getBytes(StandardCharsets.UTF_8));
     }
 
-    private static String page(CruiseResult result, ChartSet charts) throws IOException {
+    private static String page(CruiseResult result, List<PlotResult> plots, ChartSet charts) throws IOException {
         Html html = begin("Cruise report: " + result.design().name());
         html.raw(Headline.markup(result)).raw(contents(result));
         html.raw(EstimateTables.markup(result))
                 .raw(StatisticSection.markup(result))
                 .raw(ClassTables.markup(result))
                 .raw(WoodSection.markup(result))
-                .raw(ChartSection.markup(charts));
+                .raw(ChartSection.markup(charts, PlotMap.picture(result, plots)));
         html.raw(BudgetSection.markup(result));
         html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
         html.raw(ProblemSection.markup(result))

@@ -176,7 +176,7 @@ class HtmlReportTest {
     @Test
     void missingChartsLeaveAMessage() throws IOException {
         ChartSet none = new ChartSet(List.of(), "install <fonts>");
-        String page = Written.text(HtmlReport.of(SampleCruise.us(), none));
+        String page = Written.text(HtmlReport.of(SampleCruise.us(), List.of(), none));
         assertTrue(page.contains("install &lt;fonts&gt;"));
         assertFalse(page.contains("<figure"));
     }
