@@ -4,6 +4,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
@@ -42,8 +43,9 @@ final class ResidualChart {
         chart.getStyler().setXAxisMin(0.0);
         zero(chart, trees, units);
         trees.forEach((species, own) -> {
-            ToDoubleFunction<HeightedTree> off =
-                    t -> t.heightM() - curves.get(species).heightMetres(t.tree().dbhCm());
+            ToDoubleFunction<HeightedTree> off = t -> t.heightM()
+                    - Objects.requireNonNull(curves.get(species))
+                            .heightMetres(t.tree().dbhCm());
             points(chart, species, own, off, units, colours);
         });
         int count = trees.values().stream().mapToInt(List::size).sum();

@@ -97,7 +97,7 @@ final class BudgetSection {
     }
 
     private static String relative(ErrorBudget budget, double se) {
-        double percent = 100 * se / budget.sampling().mean();
+        double percent = JsonBudget.percent(budget, se);
         return percent > 0 && percent < 0.05
                 ? Rounding.significant(percent, 1).text(percent) + "\u00a0%"
                 : Rounding.percent(percent);

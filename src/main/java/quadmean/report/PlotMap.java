@@ -2,6 +2,7 @@ package quadmean.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import quadmean.chart.Picture;
 import quadmean.chart.PlotValueMap;
@@ -31,7 +32,7 @@ final class PlotMap {
                 .filter(p -> places.containsKey(p.id()))
                 .map(p -> new PlotValueMap.Value(
                         p.id(),
-                        at(places.get(p.id())),
+                        at(Objects.requireNonNull(places.get(p.id()))),
                         from.convert(p.perHa().getOrDefault(attribute, Double.NaN), to)))
                 .toList();
         return values.isEmpty()
