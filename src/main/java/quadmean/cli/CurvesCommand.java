@@ -32,15 +32,19 @@ final class CurvesCommand extends DesignCommand {
         if (result == null) {
             return refuse(run.tally().problems(), inputs(design));
         }
-        ProblemPrinter.print(err(), run.tally().problems());
+        ProblemPrinter.print(talk().notes(), run.tally().problems());
         ChartSet charts = CurveCharts.of(result);
         if (!charts.missing().isEmpty()) {
-            err().println(charts.missing());
+            talk().notes().println(charts.missing());
         }
         List<Path> written = write(design, CurveOutputs.of(result, charts));
         CurveSummary.of(result).forEach(out()::println);
         out().println(ProblemPrinter.rows(run.tally().rows()));
         written.stream().filter(p -> p.endsWith("curves.html")).forEach(p -> out().println("Curves: " + p));
+        talk().summary().curves(result.curves());
+        talk().summary().rows(run.tally().rows());
+        talk().summary().problems(run.tally().problems());
+        talk().next("open " + folder().resolve("curves.html") + ", then quadmean estimate " + design.file());
         return ExitCode.DONE;
     }
 }

@@ -14,14 +14,13 @@ import quadmean.design.EquationLibrary;
         name = "equations",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        usageHelpWidth = 100,
         description =
                 "Lists the tree equations that travel with the program: species, region, form, units, sizes, source,"
                         + " and whether anybody checked them.",
         footer = {
             "",
-            "Each line can be pasted into a design under [volume.CODE], or where the heading says so under",
-            "[board_feet.CODE] or [biomass.CODE]. Examples:",
+            "Each line can be pasted into a design under [volume.CODE], or where the",
+            "heading says so under [board_feet.CODE] or [biomass.CODE]. Examples:",
             "  quadmean equations",
             "  quadmean equations douglas-fir",
             "  quadmean equations british columbia hemlock",

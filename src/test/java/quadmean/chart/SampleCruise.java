@@ -225,7 +225,7 @@ public final class SampleCruise {
                 new Design.HeightEntry(units.breastHeight(), 8, 5, ReadingSettings.COMMON_PRACTICE),
                 equations(),
                 Map.of(),
-                new PlanSettings(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
+                PlanSettings.of(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
                 SizeRules.ofWidth(5.08),
                 CruiseNotes.NONE,
                 SheetSettings.usual(units),
@@ -239,8 +239,7 @@ public final class SampleCruise {
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {
-        return new StratumEntry(
-                new Stratum(code, name, areaHa), List.of(), OptionalDouble.empty(), OptionalDouble.empty());
+        return StratumEntry.of(new Stratum(code, name, areaHa), List.of());
     }
 
     private static Map<String, VolumeSpec> equations() {

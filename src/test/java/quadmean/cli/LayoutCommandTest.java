@@ -3,9 +3,14 @@ package quadmean.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,6 +48,53 @@ class LayoutCommandTest {
         long plots = Files.readAllLines(folder.resolve("out/plots.csv")).size() - 1;
         assertTrue(plots >= 33 && plots <= 66, plots + " plots");
         assertTrue(Files.readString(folder.resolve("out/sheets.html")).contains("asked for: 51"));
+    }
+
+    /** What was asked for, what was laid out and from which seed stand on the console, in plan.json and on the sheets. */
+    @Test
+    void numbersStandEverywhere() throws IOException {
+        Run run = plan("declination = 13.5\nslope = 20");
+        run.assertCode(0);
+        JsonNode layout = new ObjectMapper()
+                .readTree(Files.readString(folder.resolve("out/plan.json")))
+                .get("layout");
+        int plots = Files.readAllLines(folder.resolve("out/plots.csv")).size() - 1;
+        String sheets = Files.readString(folder.resolve("out/sheets.html"));
+        assertEquals(plots, layout.get("plots").intValue());
+        assertEquals(47, layout.get("asked").intValue());
+        assertTrue(run.out().contains(plots + " plots laid out, 47 asked for"), run.out());
+        assertTrue(sheets.contains(plots + " laid out (asked for: 47)"));
+        assertEquals(20260401, layout.get("seed").longValue());
+        assertTrue(run.out().contains("seed 20260401") && sheets.contains("20260401"));
+        assertTrue(sheets.contains("13.5° east"), "the declination of the layout");
+        int ofDays = 0;
+        double walk = 0;
+        for (JsonNode day : layout.get("walk").get("days")) {
+            ofDays += day.get("plots").intValue();
+            walk += day.get("walkM").doubleValue();
+        }
+        assertEquals(plots, ofDays);
+        // on the ellipsoid against the grid, whose lengths are 0.027 % off here
+        assertEquals(layout.get("walk").get("lengthM").doubleValue(), walk, 0.0005 * walk);
+        assertTrue(layout.get("walk").get("serpentineM").doubleValue()
+                >= layout.get("walk").get("lengthM").doubleValue());
+    }
+
+    /** Laid-out clusters go on to the estimate, each with the plots it has in its stratum. */
+    @Test
+    void listedClustersKnowTheirSize() throws IOException {
+        plan("cluster = 3\ncluster_spacing = 120\n").assertCode(0);
+        Map<String, Integer> counted = new HashMap<>();
+        Map<String, String> said = new HashMap<>();
+        List<String> lines = Files.readAllLines(folder.resolve("out/plots.csv"));
+        List<String> head = List.of(lines.get(0).split(","));
+        for (String line : lines.subList(1, lines.size())) {
+            String[] f = line.split(",", -1);
+            String cluster = f[head.indexOf("stratum")] + f[head.indexOf("cluster")];
+            counted.merge(cluster, 1, Integer::sum);
+            said.put(cluster, f[head.indexOf("cluster_size")]);
+        }
+        counted.forEach((cluster, n) -> assertEquals(Integer.toString(n), said.get(cluster), cluster));
     }
 
     @ParameterizedTest
