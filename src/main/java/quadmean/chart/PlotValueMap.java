@@ -137,10 +137,12 @@ public final class PlotValueMap {
         } else if (v.value() == 0) {
             out.append(String.format(
                     Locale.ROOT,
-                    "<path d=\"M%1$.2f %2$.2f l14 14 m0 -14 l-14 14\" fill=\"none\" stroke=\"#a23b00\""
+                    "<path d=\"M%1$.2f %2$.2f L%3$.2f %4$.2f M%3$.2f %2$.2f L%1$.2f %4$.2f\" fill=\"none\" stroke=\"#a23b00\""
                             + " stroke-width=\"1.6\"/>\n",
                     x - 7,
-                    y - 7));
+                    y - 7,
+                    x + 7,
+                    y + 7));
         } else {
             circle(x, y, v.value());
         }
@@ -149,7 +151,7 @@ public final class PlotValueMap {
     private void circle(double x, double y, double value) {
         out.append(String.format(
                 Locale.ROOT,
-                "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\" fill=\"#8fc3a4\" fill-opacity=\"0.75\" stroke=\"#14532d\"/>\n",
+                "<circle cx=\"%.2f\" cy=\"%.2f\" r=\"%.2f\" fill=\"#abd2bb\" stroke=\"#14532d\"/>\n",
                 x,
                 y,
                 radius * Math.sqrt(value / most)));
