@@ -40,6 +40,7 @@ class BrowserTest {
         make("curves", "designs/demo.toml", "curves");
         make("plan", "designs/demo.toml", "plan");
         make("plan", laidOut(), "layout");
+        make("plan", "designs/demo-laid-out.toml", "mapped-plan");
         make("fit-volume", "datasets/black-cherry.csv", "volume");
     }
 
@@ -199,7 +200,23 @@ class BrowserTest {
         return Double.parseDouble(text.replace(",", "").replaceAll("[^0-9.].*", ""));
     }
 
-    /** The check above finds what it is for. */
+    /** The list of plots may run over; every other sheet is one page, of letter as of A4. */
+    @ParameterizedTest
+    @CsvSource({"plan/sheets.html", "layout/sheets.html", "mapped-plan/sheets.html"})
+    void eachSheetFitsItsPaper(String page) {
+        browser.open(folder.resolve(page), DESKTOP, Scheme.LIGHT);
+        String ids = browser.text("return Array.from(document.querySelectorAll('.sheet')).map(s => s.id).join(' ')");
+        int sheets = ids.split(" ", -1).length;
+        assertTrue(sheets >= 6, ids);
+        for (int i = 0; i < sheets; i++) {
+            browser.run("document.querySelectorAll('.sheet').forEach((s, i) => s.hidden = i !== " + i + ")");
+            int pages = browser.print().pages();
+            boolean isList = ids.split(" ", -1)[i].equals("plots");
+            assertTrue(isList ? pages >= 1 : pages == 1, ids.split(" ", -1)[i] + " takes " + pages + " pages");
+        }
+    }
+
+    /** The check by axe-core finds what it is for. */
     @Test
     void axeFindsAPageThatKeepsReadersOut() throws IOException {
         Files.writeString(
