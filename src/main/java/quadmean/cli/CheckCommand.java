@@ -118,8 +118,8 @@ final class CheckCommand extends DesignCommand {
         written.stream()
                 .skip(1)
                 .forEach(p -> out().println("To mend: " + p + " (then name it under file in the design)"));
-        talk().summary().rows(tally.rows());
-        talk().summary().problems(tally.problems());
+        talk().tell(s -> s.rows(tally.rows()));
+        talk().tell(s -> s.problems(tally.problems()));
         talk().next("quadmean estimate " + design.file());
         return ExitCode.DONE;
     }

@@ -141,7 +141,7 @@ abstract class DesignCommand implements Callable<Integer> {
 
     /** The same with further files that were asked for. */
     final ExitCode refuse(List<Problem> problems, List<Path> inputs, Map<String, Content> further) {
-        talk.summary().problems(problems);
+        talk.tell(s -> s.problems(problems));
         ProblemPrinter.print(err(), problems);
         Map<String, Content> files = new LinkedHashMap<>();
         files.put(PROBLEMS, ProblemsCsv.of(problems));
@@ -152,7 +152,7 @@ abstract class DesignCommand implements Callable<Integer> {
         if (Files.exists(folder().resolve("report.html"))) {
             err().println("The other files in " + folder() + " are from an earlier run.");
         }
-        talk.summary().next(MEND);
+        talk.tell(s -> s.next(MEND));
         err().println("Next: " + MEND);
         return ExitCode.REFUSED;
     }

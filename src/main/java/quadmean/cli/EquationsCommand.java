@@ -49,6 +49,9 @@ final class EquationsCommand implements Callable<Integer> {
                         ? "No equation has \"" + text + "\". quadmean equations lists all " + all + "."
                         : found.size() + " of " + all + " equations. From memory means that nobody looked the"
                                 + " coefficients up: check them against the source before you rely on them.");
+        if (!found.isEmpty()) {
+            out.println("Next: put a line under [volume.CODE] of a design, then quadmean check DESIGN");
+        }
         return ExitCode.DONE.code();
     }
 }

@@ -49,7 +49,7 @@ final class EstimateCommand extends DesignCommand {
             throw new CommandException(ExitCode.USAGE, "--explain prints sentences; leave out --json and --quiet");
         }
         TallyNeeded.check(design, "estimate");
-        CruiseRun run = Cruise.run(design, talk().progress("Fitting curves to resampled plots"));
+        CruiseRun run = Cruise.run(design, talk().progress());
         CruiseResult result = run.result();
         if (explain != null) {
             return explain(design, run, explain);
@@ -57,9 +57,9 @@ final class EstimateCommand extends DesignCommand {
         if (result == null) {
             return refuse(run.tally().problems(), inputs(design));
         }
-        talk().summary().estimate(result);
-        talk().summary().rows(run.tally().rows());
-        talk().summary().problems(run.tally().problems());
+        talk().tell(s -> s.estimate(result));
+        talk().tell(s -> s.rows(run.tally().rows()));
+        talk().tell(s -> s.problems(run.tally().problems()));
         ProblemPrinter.print(talk().notes(), run.tally().problems());
         ChartSet charts = ChartSet.of(result);
         if (!charts.missing().isEmpty()) {

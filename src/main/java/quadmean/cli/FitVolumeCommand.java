@@ -140,7 +140,7 @@ final class FitVolumeCommand implements Callable<Integer> {
 
     private ExitCode refuse(FelledData data) {
         PrintWriter err = talk.err();
-        talk.summary().problems(data.problems());
+        talk.tell(s -> s.problems(data.problems()));
         ProblemPrinter.print(err, data.problems());
         List<Path> written = write(Map.of("problems.csv", ProblemsCsv.of(data.problems())));
         String why = data.isRefused() ? "" : "The table has no tree that can be used: ";
@@ -155,8 +155,8 @@ final class FitVolumeCommand implements Callable<Integer> {
     private ExitCode fit(FelledData data, Optional<FelledSections> sections) {
         PrintWriter answer = talk.out();
         PrintWriter err = talk.notes();
-        talk.summary().problems(data.problems());
-        talk.summary().rows(data.rows());
+        talk.tell(s -> s.problems(data.problems()));
+        talk.tell(s -> s.rows(data.rows()));
         ProblemPrinter.print(err, data.problems());
         VolumeFits fits = VolumeFits.of(
                 data,

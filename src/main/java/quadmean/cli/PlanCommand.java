@@ -44,7 +44,7 @@ final class PlanCommand extends DesignCommand {
 
     @Override
     ExitCode run(Design design) throws IOException {
-        PlanSources sources = PlanSources.of(design);
+        PlanSources sources = PlanSources.of(design, talk().progress());
         if (sources.targets().isEmpty()) {
             return refuse(sources.problems(), inputs(design));
         }
@@ -88,7 +88,7 @@ final class PlanCommand extends DesignCommand {
         for (Path p : write(files, list.kept(inputs(design)))) {
             out().println("Written: " + p);
         }
-        talk().summary().plan(design, plan);
+        talk().tell(s -> s.plan(design, plan));
         talk().next("print " + folder().resolve("sheets.html") + ", tally the plots, then quadmean check "
                 + design.file());
         return ExitCode.DONE;

@@ -16,6 +16,7 @@ import quadmean.estimate.EstimateRow;
 import quadmean.model.Plot;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
+import quadmean.model.Progress;
 import quadmean.model.Rule;
 import quadmean.plan.PlanTarget;
 import quadmean.plan.StatedVariation;
@@ -47,9 +48,9 @@ record PlanSources(
         }
     }
 
-    static PlanSources of(Design design) throws IOException {
+    static PlanSources of(Design design, Progress progress) throws IOException {
         if (design.plan().pilot() == Pilot.TALLY) {
-            return fromPilot(design);
+            return fromPilot(design, progress);
         }
         Path previous = design.plan().previous();
         if (previous != null) {
@@ -64,9 +65,9 @@ record PlanSources(
                 List.of());
     }
 
-    private static PlanSources fromPilot(Design design) throws IOException {
+    private static PlanSources fromPilot(Design design, Progress progress) throws IOException {
         TallyNeeded.check(design, "plan");
-        CruiseRun run = Cruise.run(design);
+        CruiseRun run = Cruise.run(design, progress);
         CruiseResult result = run.result();
         if (result == null) {
             return new PlanSources("", List.of(), List.of(), run.tally().problems(), List.of());

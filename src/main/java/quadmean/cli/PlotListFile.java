@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
@@ -47,11 +48,16 @@ final class PlotListFile {
                         + " move it away to lay out anew, or write to another folder with --out"));
     }
 
-    /** A sentence on a list elsewhere, if the design names one. */
+    /** A sentence on a list elsewhere, or on how to name the new one if the design names none. */
     Optional<String> compared(@Nullable Content plots) throws IOException {
         Path list = design.exceptions().plotList();
-        if (list == null || plots == null || isTarget(list)) {
+        if (plots == null || (list != null && isTarget(list))) {
             return Optional.empty();
+        }
+        if (list == null) {
+            return Optional.of(
+                    "To go on to the estimate of these plots, write into [selection] of the design: plot_list = \""
+                            + fromDesign() + "\" (in place of any plots that it lists).");
         }
         if (Files.notExists(list)) {
             return Optional.of("The design's list of plots, " + list + ", is not there yet: copy " + target
@@ -70,6 +76,16 @@ final class PlotListFile {
         return list == null || !isTarget(list)
                 ? inputs
                 : inputs.stream().filter(p -> !p.equals(list)).toList();
+    }
+
+    /** The new list as the design names it, with the slashes of design files. */
+    private String fromDesign() {
+        Path whole = target.toAbsolutePath().normalize();
+        Path folder = design.file().toAbsolutePath().normalize().getParent();
+        if (folder == null || !Objects.equals(folder.getRoot(), whole.getRoot())) {
+            return whole.toString().replace('\\', '/');
+        }
+        return folder.relativize(whole).toString().replace('\\', '/');
     }
 
     private boolean isTarget(Path list) throws IOException {

@@ -4,11 +4,12 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import quadmean.cruise.Progress;
+import quadmean.model.Progress;
 import quadmean.report.RunSummary;
 
 /** How a command talks: in sentences, of errors alone, or in one JSON object for scripts. */
@@ -49,12 +50,18 @@ final class Talk {
     }
 
     /** How far long work has come, for people alone. */
-    Progress progress(String work) {
-        return isInSentences() ? ProgressLine.of(err(), work) : Progress.SILENT;
+    Progress progress() {
+        return isInSentences() ? ProgressLine.of(err()) : Progress.SILENT;
     }
 
-    /** What scripts are told. */
-    RunSummary summary() {
+    /** Tells scripts something; nothing is worked out for them where none asked. */
+    void tell(Consumer<RunSummary> what) {
+        if (isJson) {
+            what.accept(summary());
+        }
+    }
+
+    private RunSummary summary() {
         if (summary == null) {
             summary = new RunSummary(spec.name());
         }
@@ -63,13 +70,13 @@ final class Talk {
 
     /** Names the files that were written. */
     List<Path> written(List<Path> files) {
-        summary().files(files);
+        tell(s -> s.files(files));
         return files;
     }
 
     /** Names the next step. */
     void next(String words) {
-        summary().next(words);
+        tell(s -> s.next(words));
         out().println("Next: " + words);
     }
 
@@ -83,7 +90,7 @@ final class Talk {
 
     /** Ends a run that came to nothing. */
     CommandException fail(CommandException e) {
-        summary().error(String.valueOf(e.getMessage()));
+        tell(s -> s.error(String.valueOf(e.getMessage())));
         end(e.exitCode());
         return e;
     }

@@ -11,6 +11,9 @@ import quadmean.design.LayoutSettings;
 
 /** What a reader should know of a layout and its walk, in sentences. */
 final class LayoutNotes {
+    /** Legs or clusters that a sentence names; files hold all. */
+    private static final int MOST_NAMED = 40;
+
     private final Design design;
     private final LayoutSettings settings;
     private final LengthText lengths;
@@ -89,9 +92,13 @@ final class LayoutNotes {
         notes.add(layout.leftOut().size()
                 + " plots of clusters lie beyond the line and are left out, not moved: "
                 + byCluster.entrySet().stream()
+                        .limit(MOST_NAMED)
                         .map(e -> "cluster " + e.getKey() + " its plot"
                                 + (e.getValue().size() > 1 ? "s " : " ") + String.join(" and ", e.getValue()))
                         .collect(Collectors.joining("; "))
+                + (byCluster.size() > MOST_NAMED
+                        ? "; and of " + (byCluster.size() - MOST_NAMED) + " more clusters, which plan.json names"
+                        : "")
                 + " (of " + size + ", counted " + order() + ").");
     }
 
@@ -106,12 +113,15 @@ final class LayoutNotes {
                 .filter(l -> l.way() == way)
                 .map(l -> l.from() + " to " + l.to())
                 .toList();
-        if (!legs.isEmpty()) {
-            notes.add((legs.size() == 1 ? "The leg " : "The legs ")
-                    + String.join(", ", legs)
-                    + (legs.size() == 1 ? " crosses" : " cross")
-                    + words);
+        if (legs.isEmpty()) {
+            return;
         }
+        int more = legs.size() - MOST_NAMED;
+        notes.add((legs.size() == 1 ? "The leg " : "The legs ")
+                + legs.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
+                + (more > 0 ? " and " + more + " more, marked in legs.csv," : "")
+                + (legs.size() == 1 ? " crosses" : " cross")
+                + words);
     }
 
     private static String slope(LayoutSettings.Slopes slopes) {

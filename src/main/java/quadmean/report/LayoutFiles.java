@@ -73,7 +73,8 @@ public final class LayoutFiles {
         return Csv.toReadAgain(
                 PLOT_HEADER,
                 set.plots().stream()
-                        .map(p -> row(p, p.cluster().isEmpty() ? "" : Integer.toString(sizes.get(cluster(p))))));
+                        .map(p -> row(
+                                p, p.cluster().isEmpty() ? "" : Integer.toString(sizes.getOrDefault(cluster(p), 0)))));
     }
 
     /** A cluster counts for itself in each stratum. */

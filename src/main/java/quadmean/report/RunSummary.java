@@ -75,6 +75,7 @@ public final class RunSummary {
     /** How many plots the target takes. */
     public void plan(Design design, CruisePlan plan) {
         ObjectNode json = PlanJson.tree(design, plan);
+        json.get("options").forEach(option -> ((ObjectNode) option).remove("curve"));
         for (String key : List.of("design", "variation", "targets", "options", "laidOut")) {
             root.set(key, json.get(key));
         }

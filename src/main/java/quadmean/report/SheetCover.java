@@ -35,7 +35,9 @@ final class SheetCover {
         html.raw("</div>\n<dl>\n");
         facts(html, design, set, tables);
         html.raw("</dl>\n");
-        set.remarks().forEach(r -> html.element("p", "remark", r));
+        if (set.plots().isEmpty()) { // else they stand with the plots
+            set.remarks().forEach(r -> html.element("p", "remark", r));
+        }
         html.raw(Cautions.forCrew());
         html.raw("<div class=\"lines\">");
         LINES.forEach(line -> html.element("span", line + ":"));

@@ -33,6 +33,7 @@ final class SheetPlots {
                             + "\" where it leaves the tract: go around, or cross only with leave. Such ways are longer than the"
                             + " distance given; take up bearing and distance again from a plot or a place that you know.");
         }
+        set.remarks().forEach(r -> html.element("p", "small", r));
         if (set.route().legs().isEmpty()) {
             html.raw(list(set, lengths));
         }

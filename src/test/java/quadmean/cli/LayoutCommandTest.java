@@ -32,7 +32,9 @@ class LayoutCommandTest {
 
     @Test
     void twoRunsGiveTheSameBytes() throws IOException {
-        plan("pattern = \"triangular\"").assertCode(0);
+        Run run = plan("pattern = \"triangular\"");
+        run.assertCode(0);
+        assertTrue(run.out().contains("plot_list = \"out/plots.csv\""), run.out());
         var first = Run.files(folder.resolve("out"));
         assertTrue(first.keySet().containsAll(java.util.Set.of("map.svg", "plots.csv", "plots.gpx", "plots.geojson")));
         plan("pattern = \"triangular\"").assertCode(0);

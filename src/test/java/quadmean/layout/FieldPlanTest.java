@@ -242,6 +242,20 @@ class FieldPlanTest {
                 assertTrue(says(plan, l.from() + " to " + l.to()), plan.notes().toString()));
     }
 
+    /** 600 plots about a lake: the sentence stays short, the legs all carry the mark. */
+    @Test
+    void aLongListOfLegsIsCutShort() throws IOException {
+        FieldPlan plan = plan(LAKE, "plots = 600\npattern = \"random\"\nday = 0.5\nper_plot = 5\nstart = [0, 125]");
+        long around = set(plan).route().legs().stream()
+                .filter(l -> l.way() == SheetRoute.Way.AROUND)
+                .count();
+        assertTrue(around > 40, around + " legs");
+        assertTrue(
+                says(plan, " and " + (around - 40) + " more, marked in legs.csv,"),
+                plan.notes().toString());
+        assertTrue(plan.notes().stream().allMatch(n -> n.length() < 1000));
+    }
+
     /** Under walkthrough trees up to 5.64 m from the centre (100 m²) reach a line 11.28 m away; under mirage one 5.64 m away. */
     @ParameterizedTest
     @CsvSource({"walkthrough, 11.283791670955126", "mirage, 5.641895835477563"})

@@ -59,10 +59,20 @@ class EstimateSchemaTest {
             return files
                     .map(f -> f.getFileName().toString())
                     .filter(f -> f.endsWith(".toml"))
+                    .filter(EstimateSchemaTest::hasTally)
                     .map(f -> f.replace(".toml", ""))
                     .sorted()
                     .toList()
                     .stream();
+        }
+    }
+
+    /** A design without one is for planning alone. */
+    private static boolean hasTally(String design) {
+        try {
+            return Files.readString(Path.of("designs", design)).contains("[[tally]]");
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
         }
     }
 
