@@ -134,7 +134,8 @@ public final class DesignReader {
                 wood,
                 EstimateParser.parse(root, strata, units),
                 TractParser.parse(root, file),
-                LayoutParser.parse(root, units));
+                LayoutParser.parse(root, units),
+                SimulationParser.parse(root));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, design);

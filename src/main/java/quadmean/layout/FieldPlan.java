@@ -119,7 +119,7 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
     }
 
     /** A number shared by area; what rounding leaves goes to the largest remainders, the first code among equals. */
-    static Map<String, Integer> shared(Tract tract, int plots) {
+    public static Map<String, Integer> shared(Tract tract, int plots) {
         double whole =
                 tract.parts().stream().mapToDouble(p -> p.shape().getArea()).sum();
         Map<String, Double> rest = new LinkedHashMap<>();
