@@ -19,8 +19,7 @@ import quadmean.model.Tally;
  * @param woods the wood of the trees, with its account
  * @param settings how to estimate
  */
-record WorkedTally(
-        List<List<HeightedTree>> trees, List<SampledPlot> plots, Woods woods, EstimateSettings settings) {
+record WorkedTally(List<List<HeightedTree>> trees, List<SampledPlot> plots, Woods woods, EstimateSettings settings) {
 
     /**
      * Works a tally through.

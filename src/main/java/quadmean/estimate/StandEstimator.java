@@ -3,8 +3,8 @@ package quadmean.estimate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -71,7 +71,11 @@ public final class StandEstimator {
      * @return rows by way, in the order of the attributes
      */
     public static Map<IntervalRule, List<EstimateRow>> wholeStand(
-            List<Stratum> strata, List<SampledPlot> plots, EstimateSettings settings, long seed, Set<IntervalRule> rules) {
+            List<Stratum> strata,
+            List<SampledPlot> plots,
+            EstimateSettings settings,
+            long seed,
+            Set<IntervalRule> rules) {
         Sample whole = Sample.of(strata, plots, settings);
         List<EstimateRow> rows = new RowMaker(whole, settings, EstimateRow.ALL).rows(EstimateRow.ALL);
         Map<IntervalRule, List<EstimateRow>> limited = new EnumMap<>(IntervalRule.class);

@@ -17,8 +17,6 @@ import quadmean.units.Unit;
 /** The columns of a file of a forest, by their names. */
 final class ForestColumns {
 
-
-
     private final Map<Role, Column> columns;
     private final Kind kind;
     private final int width;
@@ -35,7 +33,10 @@ final class ForestColumns {
         Y("place to the north", Unit.METRE, Set.of("y", "north", "northing")),
         DBH("dbh", Unit.CENTIMETRE, Set.of("dbh", "diameter", "diam", "d")),
         HEIGHT("height", Unit.METRE, Set.of("height", "ht", "h")),
-        TREES("number of trees", Unit.TREES_PER_HECTARE, Set.of("trees_per_ha", "trees_per_ac", "trees per ha", "trees per ac")),
+        TREES(
+                "number of trees",
+                Unit.TREES_PER_HECTARE,
+                Set.of("trees_per_ha", "trees_per_ac", "trees per ha", "trees per ac")),
         SPECIES("species", null, Set.of("species", "sp")),
         STRATUM("stratum", null, Set.of("stratum"));
 
@@ -85,9 +86,11 @@ final class ForestColumns {
             }
             Optional<Unit> unit = unit(name, role.get());
             if (unit.isEmpty()) {
-                problems.add(problem(file, name, "the column says no unit; write it behind the name, as in " + name + "_m"));
+                problems.add(
+                        problem(file, name, "the column says no unit; write it behind the name, as in " + name + "_m"));
             } else if (found.putIfAbsent(role.get(), new Column(name, i, unit.get(), role.get())) != null) {
-                problems.add(problem(file, name, "two columns hold the " + role.get().word()));
+                problems.add(
+                        problem(file, name, "two columns hold the " + role.get().word()));
             }
         }
         Kind kind = found.containsKey(Role.X) || found.containsKey(Role.Y)

@@ -58,6 +58,11 @@ public record AttributeOutcome(
         return 100 * bias() / truth;
     }
 
+    /** Root mean square of what estimates are off by. */
+    public double rootMeanSquareError() {
+        return Math.hypot(sd, bias());
+    }
+
     /** How often the limits of a rule held the truth. */
     public Optional<Coverage> coverage(IntervalRule rule) {
         return coverages.stream().filter(c -> c.rule() == rule).findFirst();

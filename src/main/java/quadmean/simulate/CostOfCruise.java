@@ -14,6 +14,7 @@ final class CostOfCruise {
     private static final int CRUISES = 20;
     /** Walks over more plots than this are not worked out: the way through them would take longer than the cruises. */
     private static final int MOST_PLOTS = 400;
+
     private static final double MINUTES = 60;
 
     private CostOfCruise() {}
@@ -33,7 +34,8 @@ final class CostOfCruise {
     }
 
     private static double walkM(PaperDesign paper, Forest forest, PaperTally tally) {
-        if (paper.design().plot() instanceof PlotDesign.Complete || tally.places().size() > MOST_PLOTS) {
+        if (paper.design().plot() instanceof PlotDesign.Complete
+                || tally.places().size() > MOST_PLOTS) {
             return Double.NaN;
         }
         List<Coordinate> places = tally.places().stream().map(LaidPlot::at).toList();

@@ -26,6 +26,8 @@ import quadmean.model.Stratum;
 public final class ForestMaker {
     private static final GeometryFactory SHAPES = new GeometryFactory();
     private static final double M2_PER_HA = 10_000;
+    /** Grounds whose areas differ by less are the same. */
+    private static final double SAME = 1e-6;
 
     private ForestMaker() {}
 
@@ -56,13 +58,12 @@ public final class ForestMaker {
             throws IOException {
         boolean isMap = data.kind() == ForestData.Kind.MAP;
         if (data.kind() == ForestData.Kind.HEIGHTS) {
-            throw new IllegalArgumentException(
-                    data.file() + " has neither the places of trees (x, y) nor their number (trees_per_ha or trees_per_ac)");
+            throw new IllegalArgumentException(data.file()
+                    + " has neither the places of trees (x, y) nor their number (trees_per_ha or trees_per_ac)");
         }
         List<String> notes = new ArrayList<>();
         Tract tract;
-        if (design.tract().isPresent()
-                && (!isMap || design.tract().get().system() instanceof MapSystem.Local)) {
+        if (design.tract().isPresent() && (!isMap || design.tract().get().system() instanceof MapSystem.Local)) {
             TractReading reading = BoundaryReader.read(design);
             if (reading.tract() == null) {
                 return new Making(null, reading.problems());
@@ -85,17 +86,44 @@ public final class ForestMaker {
         return new Making(new Forest(data.file(), tract, trees, notes), List.of());
     }
 
+    /**
+     * The same trees on the same ground for another design, divided into its own strata.
+     *
+     * @throws IOException if the boundary cannot be read
+     * @throws IllegalArgumentException with a sentence for the user if the ground is not the same
+     */
+    public static Forest again(Design design, Forest forest) throws IOException {
+        Envelope box = forest.box();
+        Window window = new Window(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
+        ForestRules rules =
+                new ForestRules(ForestRules.USUAL.pattern(), 1, 1, 0, ForestRules.USUAL.seed(), Optional.of(window));
+        List<String> notes = new ArrayList<>();
+        Tract tract;
+        if (design.tract().isPresent()) {
+            tract = BoundaryReader.read(design).tract();
+        } else {
+            tract = bands(design, window(List.of(), rules), notes);
+        }
+        double ha = tract == null ? Double.NaN : new Ground(tract.outline()).areaHa();
+        if (!(Math.abs(ha - forest.areaHa()) <= SAME * forest.areaHa())) {
+            throw new IllegalArgumentException("designs are compared on the same ground, and \"" + design.name()
+                    + "\" has another; give both the same [tract], or leave it out of both");
+        }
+        return new Forest(forest.name(), tract, onTract(forest.trees(), tract, notes), notes);
+    }
+
     private static String species(String code, Design design) {
         if (!code.isEmpty()) {
             return code;
         }
-        return design.species().size() == 1 ? design.species().keySet().iterator().next() : "tree";
+        return design.species().size() == 1
+                ? design.species().keySet().iterator().next()
+                : "tree";
     }
 
     private static List<MappedTree> named(List<MappedTree> trees, Design design) {
         return trees.stream()
-                .map(t -> new MappedTree(
-                        t.row(), t.x(), t.y(), species(t.species(), design), t.dbhCm(), t.heightM()))
+                .map(t -> new MappedTree(t.row(), t.x(), t.y(), species(t.species(), design), t.dbhCm(), t.heightM()))
                 .toList();
     }
 
@@ -105,8 +133,8 @@ public final class ForestMaker {
                 .filter(c -> !c.stratum().isEmpty() && !codes.contains(c.stratum()))
                 .findFirst()
                 .ifPresent(c -> {
-                    throw new IllegalArgumentException("the stand table names a stratum \"" + c.stratum()
-                            + "\" that the design does not have");
+                    throw new IllegalArgumentException(
+                            "the stand table names a stratum \"" + c.stratum() + "\" that the design does not have");
                 });
         return classes.stream()
                 .map(c -> new StandClass(
@@ -129,12 +157,15 @@ public final class ForestMaker {
     /** The window of a map: as given, else the box around the trees, widened to whole metres. */
     private static Envelope window(List<MappedTree> trees, ForestRules rules) {
         if (rules.window().isPresent()) {
-            return rules.window().get();
+            return rules.window().get().envelope();
         }
         Envelope box = new Envelope();
         trees.forEach(t -> box.expandToInclude(t.x(), t.y()));
         return new Envelope(
-                Math.floor(box.getMinX()), Math.ceil(box.getMaxX()), Math.floor(box.getMinY()), Math.ceil(box.getMaxY()));
+                Math.floor(box.getMinX()),
+                Math.ceil(box.getMaxX()),
+                Math.floor(box.getMinY()),
+                Math.ceil(box.getMaxY()));
     }
 
     private static Envelope square(Design design) {
@@ -172,7 +203,6 @@ public final class ForestMaker {
                 ha,
                 design.areaHa()));
         Geometry all = SHAPES.toGeometry(window);
-        return new Tract(
-                new LocalGrid(), parts, all, areas, new StratumArea("*", ha, design.areaHa()), 0, List.of());
+        return new Tract(new LocalGrid(), parts, all, areas, new StratumArea("*", ha, design.areaHa()), 0, List.of());
     }
 }

@@ -2,7 +2,6 @@ package quadmean.simulate;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.locationtech.jts.geom.Envelope;
 
 /**
  * How a forest is made where its file leaves something open.
@@ -20,7 +19,7 @@ public record ForestRules(
         double clumpM,
         double heightScatterPercent,
         long seed,
-        Optional<Envelope> window) {
+        Optional<Window> window) {
     /** Trees at random, clumps of ten within some five metres, heights without scatter. */
     public static final ForestRules USUAL = new ForestRules(Pattern.RANDOM, 10, 5, 0, 1, Optional.empty());
 

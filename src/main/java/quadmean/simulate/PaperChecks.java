@@ -26,13 +26,16 @@ final class PaperChecks {
 
     /** The smallest tree that such a cruise tallies (cm). */
     static double smallestDbhCm(Design design) {
-        double ring = design.plot() instanceof PlotDesign.Nested n ? n.rings().get(0).minDbhCm() : 0;
+        double ring =
+                design.plot() instanceof PlotDesign.Nested n ? n.rings().get(0).minDbhCm() : 0;
         return Math.max(ring, design.sizes().smallestCm());
     }
 
     /** Refuses what cannot be run, with a sentence for the user. */
     static void check(Design design, Forest forest) {
-        refuseIf(forest.trees().isEmpty(), "no tree of the forest stands on the tract and is large enough to be tallied");
+        refuseIf(
+                forest.trees().isEmpty(),
+                "no tree of the forest stands on the tract and is large enough to be tallied");
         refuseIf(
                 design.plot() instanceof PlotDesign.Strip,
                 "strips are not cruised on paper; simulate fixed plots of the same area, or points");
@@ -50,8 +53,8 @@ final class PaperChecks {
     }
 
     private static void heights(Design design, Forest forest) {
-        boolean needsHeight = design.targetAttribute() != Attribute.TREES
-                && design.targetAttribute() != Attribute.BASAL_AREA;
+        boolean needsHeight =
+                design.targetAttribute() != Attribute.TREES && design.targetAttribute() != Attribute.BASAL_AREA;
         refuseIf(
                 needsHeight && !forest.hasHeights(),
                 "the true " + design.targetAttribute().label()
@@ -101,11 +104,13 @@ final class PaperChecks {
             notes.add("Volumes are left out: the trees of the forest have no heights.");
         }
         if (design.finitePopulation() == FinitePopulation.CORRECT) {
-            notes.add("The design corrects for a finite population, which holds where plots tile the tract; here they lie"
-                    + " anywhere, so that the correction makes standard errors too small.");
+            notes.add(
+                    "The design corrects for a finite population, which holds where plots tile the tract; here they lie"
+                            + " anywhere, so that the correction makes standard errors too small.");
         }
-        notes.add("Trees are measured without mistakes or errors of reading, and stand where the map has them; what the field"
-                + " adds comes on top.");
+        notes.add(
+                "Trees are measured without mistakes or errors of reading, and stand where the map has them; what the field"
+                        + " adds comes on top.");
         return notes;
     }
 }

@@ -130,8 +130,7 @@ final class PaperCrew {
                 }
                 plots.add(plot(codes.get(s), codes.get(s), all));
             }
-            return new PaperTally(
-                    tally(plots, List.of()), List.of(), plots.size(), measured, counted, heightsTaken);
+            return new PaperTally(tally(plots, List.of()), List.of(), plots.size(), measured, counted, heightsTaken);
         }
 
         PaperTally plots(PlotTaker plotTaker) {
@@ -146,8 +145,8 @@ final class PaperCrew {
                 LaidPlot place = laid.get(p);
                 String id = String.valueOf(p + 1);
                 Ground ground = isWhole ? forest.whole() : grounds.get(place.stratum());
-                List<Seen> seen = plotTaker.at(
-                        place.at().x, place.at().y, ground, isWhole ? -1 : codes.indexOf(place.stratum()));
+                List<Seen> seen =
+                        plotTaker.at(place.at().x, place.at().y, ground, isWhole ? -1 : codes.indexOf(place.stratum()));
                 PlotFacts facts = facts(place, seen, visit[p]);
                 if (facts != PlotFacts.NONE) {
                     listed.add(new ListedPlot(id, place.stratum(), facts));
@@ -167,8 +166,8 @@ final class PaperCrew {
                 return visit;
             }
             Map<String, int[]> left = new HashMap<>();
-            laid.forEach(p -> left.computeIfAbsent(
-                            p.stratum(), s -> new int[] {0, paper.visited().getOrDefault(s, 0)})[0]++);
+            laid.forEach(p -> left.computeIfAbsent(p.stratum(), s ->
+                    new int[] {0, paper.visited().getOrDefault(s, 0)})[0]++);
             for (int p = 0; p < visit.length; p++) {
                 int[] rest = left.get(laid.get(p).stratum());
                 visit[p] = random.nextInt(rest[0]) < rest[1];
@@ -216,8 +215,7 @@ final class PaperCrew {
                 }
                 if (times < s.times()) {
                     MappedTree t = forest.trees().get(s.tree());
-                    counts.add(new CountedTrees(
-                            FILE, t.row(), t.species(), detail(s.times() - times, prediction)));
+                    counts.add(new CountedTrees(FILE, t.row(), t.species(), detail(s.times() - times, prediction)));
                     counted++;
                 }
             }

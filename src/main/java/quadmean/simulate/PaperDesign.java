@@ -33,8 +33,7 @@ import quadmean.units.Attribute;
  * @param plots plots (or clusters) by stratum; of double sampling those listed
  * @param visited plots visited in each stratum under double sampling; the same as {@code plots} otherwise
  */
-record PaperDesign(
-        Design design, LayoutSettings layout, Map<String, Integer> plots, Map<String, Integer> visited) {
+record PaperDesign(Design design, LayoutSettings layout, Map<String, Integer> plots, Map<String, Integer> visited) {
     /** Points with measured trees are named up to this number. */
     private static final int MOST_PLOTS = 10_000;
 
@@ -118,8 +117,7 @@ record PaperDesign(
                         "the number of plots is not known: write simulate.plots or layout.plots, or list the plots");
             }
             listed.put(
-                    s.stratum().code(),
-                    (int) Math.max(1, Math.round(s.plots().size() * scale)));
+                    s.stratum().code(), (int) Math.max(1, Math.round(s.plots().size() * scale)));
         }
         return listed;
     }

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Envelope;
 final class Places {
     /** Share of the mean spacing that trees of a regular stand keep from one another; about 0.83 is the densest that chance packs. */
     private static final double APART = 0.65;
+
     private static final int MOST_TRIES = 10_000;
     /** Clumps are also placed beyond the line, so many standard deviations. */
     private static final double BEYOND = 4;

@@ -130,8 +130,9 @@ final class PlotTaker {
             case MIRAGE -> line >= limit ? 1 : ground.mirage(x, y, t.x(), t.y(), limit);
             // where the way through the tree ends is at most twice its limit away
             case WALKTHROUGH -> line >= 2 * limit ? 1 : ground.walkthrough(x, y, t.x(), t.y());
-            case INWARD_SWEEP -> inward(x, t.x(), ground.box().getMinX(), ground.box().getMaxX())
-                    * inward(y, t.y(), ground.box().getMinY(), ground.box().getMaxY());
+            case INWARD_SWEEP ->
+                inward(x, t.x(), ground.box().getMinX(), ground.box().getMaxX())
+                        * inward(y, t.y(), ground.box().getMinY(), ground.box().getMaxY());
         };
     }
 

@@ -73,6 +73,11 @@ public final class Simulator {
         return truth;
     }
 
+    /** What one cruise takes. */
+    Cost cost(long seed) {
+        return CostOfCruise.of(paper, forest, crew, seed);
+    }
+
     private SplittableRandom random(long seed, long cruiseNumber) {
         return new SplittableRandom(new SplittableRandom(seed + STEP * cruiseNumber).nextLong());
     }
@@ -107,8 +112,7 @@ public final class Simulator {
         List<AttributeOutcome> outcomes =
                 new ArrayList<>(sums.stream().map(OutcomeSums::outcome).toList());
         outcomes.sort((a, b) -> Boolean.compare(isTarget(b), isTarget(a)));
-        return new SimulationResult(
-                paper.design(), paper.total(), cruises, seed, outcomes, CostOfCruise.of(paper, forest, crew, seed), notes());
+        return new SimulationResult(paper.design(), paper.total(), cruises, seed, outcomes, cost(seed), notes());
     }
 
     private boolean isTarget(AttributeOutcome outcome) {

@@ -72,12 +72,13 @@ final class StandGrower {
         double below = k > 0 && classes.get(k - 1).species().equals(own.species())
                 ? classes.get(k - 1).dbhCm()
                 : Double.NaN;
-        double above = k < classes.size() - 1
-                        && classes.get(k + 1).species().equals(own.species())
+        double above = k < classes.size() - 1 && classes.get(k + 1).species().equals(own.species())
                 ? classes.get(k + 1).dbhCm()
                 : Double.NaN;
         double d = own.dbhCm();
-        double low = Double.isNaN(below) ? Math.max(d / 2, d - (Double.isNaN(above) ? 0 : (above - d) / 2)) : (below + d) / 2;
+        double low = Double.isNaN(below)
+                ? Math.max(d / 2, d - (Double.isNaN(above) ? 0 : (above - d) / 2))
+                : (below + d) / 2;
         double high = Double.isNaN(above) ? d + (Double.isNaN(below) ? 0 : (d - below) / 2) : (d + above) / 2;
         return Double.isNaN(below) && Double.isNaN(above) ? d : low + (high - low) * random.nextDouble();
     }
