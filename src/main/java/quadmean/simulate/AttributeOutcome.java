@@ -50,7 +50,7 @@ public record AttributeOutcome(
 
     /** Monte Carlo standard error of the bias. */
     public double biasError() {
-        return sd / Math.sqrt(estimates);
+        return sd / Math.sqrt((double) estimates);
     }
 
     /** The bias in percent of the truth. */

@@ -97,7 +97,7 @@ final class OutcomeSums {
             powers[k] += power;
             power *= d;
         }
-        int at = (int) Math.floor((d / sd + SPREAD) * CLASSES / (2 * SPREAD));
+        int at = (int) Math.floor((row.mean() - low()) / width());
         classes[Math.max(0, Math.min(CLASSES - 1, at))]++;
         if (Double.isFinite(row.se())) {
             errors++;
@@ -107,6 +107,15 @@ final class OutcomeSums {
             square += d * d;
             product += d * row.se();
         }
+    }
+
+    /** Lower end of the histogram: nothing that is estimated here lies far below zero. */
+    private double low() {
+        return Math.max(0, truth - SPREAD * sd);
+    }
+
+    private double width() {
+        return (truth + SPREAD * sd - low()) / CLASSES;
     }
 
     private void limits(Limits sums, EstimateRow row) {
@@ -173,8 +182,8 @@ final class OutcomeSums {
                 correlation(),
                 coverages,
                 new Histogram(
-                        truth - SPREAD * sd,
-                        2 * SPREAD * sd / CLASSES,
+                        low(),
+                        width(),
                         Arrays.stream(classes).boxed().toList()));
     }
 

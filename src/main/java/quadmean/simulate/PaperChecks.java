@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import quadmean.design.Design;
+import quadmean.design.LayoutSettings;
 import quadmean.design.SimulationSettings.Prediction;
 import quadmean.model.Boundary;
 import quadmean.model.Estimator;
@@ -71,7 +72,7 @@ final class PaperChecks {
             return;
         }
         boolean isWhole = design.layout()
-                .map(l -> l.extent() == quadmean.design.LayoutSettings.Extent.TRACT)
+                .map(l -> l.extent() == LayoutSettings.Extent.TRACT)
                 .orElse(!design.selection().isStratified());
         List<Ground> grounds =
                 isWhole ? List.of(forest.whole()) : List.copyOf(forest.strata().values());
@@ -95,6 +96,16 @@ final class PaperChecks {
         if (wrong) {
             throw new IllegalArgumentException(sentence);
         }
+    }
+
+    /** Whether the expected value of one plot is that of the whole estimate: plots anywhere on the tract, every tree of them measured. */
+    static boolean isIntegrated(PaperDesign paper) {
+        Design design = paper.design();
+        return !(design.plot() instanceof PlotDesign.Complete)
+                && design.plot().measuring() instanceof Measuring.All
+                && design.estimation().estimation().estimator() == Estimator.MEAN
+                && paper.layout().extent() == LayoutSettings.Extent.TRACT
+                && paper.layout().bufferM() == 0;
     }
 
     /** What a reader should know. */

@@ -154,6 +154,9 @@ public final class Simulator {
     private List<String> notes() {
         List<String> notes = new ArrayList<>(forest.notes());
         notes.addAll(PaperChecks.notes(paper.design(), forest));
+        if (PaperChecks.isIntegrated(paper)) {
+            notes.add(GridIntegral.of(paper.design(), forest).words());
+        }
         return notes;
     }
 }

@@ -1,0 +1,85 @@
+package quadmean.simulate;
+
+import java.util.Locale;
+import java.util.stream.IntStream;
+import quadmean.design.Design;
+import quadmean.estimate.Expansion;
+import quadmean.model.MappedTree;
+import quadmean.simulate.PlotTaker.Seen;
+import quadmean.stats.Moments;
+import quadmean.units.BasalArea;
+
+/**
+ * Expected value and variance of what one plot has of basal area per hectare, by integration over a fine grid of places on one piece of
+ * ground: no chance is in it.
+ *
+ * @param mean mean over all places (m²/ha)
+ * @param variance variance over all places
+ * @param truth basal area that really stands there (m²/ha)
+ * @param places places of the grid
+ */
+record GridIntegral(double mean, double variance, double truth, long places) {
+    /** Places at the most. */
+    private static final double MOST = 200_000;
+
+    /** Plots of a design anywhere on the whole tract. */
+    static GridIntegral of(Design design, Forest forest) {
+        return of(design, forest, Math.sqrt(forest.box().getArea() / MOST));
+    }
+
+    /**
+     * Plots of a design anywhere on the whole tract.
+     *
+     * @param stepM distance between places (m)
+     */
+    static GridIntegral of(Design design, Forest forest, double stepM) {
+        PlotTaker taker = PlotTaker.of(design, forest);
+        Ground ground = forest.whole();
+        int columns = (int) Math.ceil(ground.box().getWidth() / stepM);
+        int rows = (int) Math.ceil(ground.box().getHeight() / stepM);
+        double across = ground.box().getWidth() / columns;
+        double up = ground.box().getHeight() / rows;
+        double[] values = IntStream.range(0, rows * columns)
+                .parallel()
+                .mapToDouble(i -> {
+                    double x = ground.box().getMinX() + (i % columns + 0.5) * across;
+                    double y = ground.box().getMinY() + (i / columns + 0.5) * up;
+                    return ground.holds(x, y) ? value(design, forest, taker, x, y) : Double.NaN;
+                })
+                .filter(v -> !Double.isNaN(v))
+                .toArray();
+        Moments moments = Moments.of(values);
+        double[] stand = forest.trees().stream()
+                .mapToDouble(t -> BasalArea.ofTree(t.dbhCm()))
+                .toArray();
+        return new GridIntegral(
+                moments.mean(), moments.variance(), Moments.sum(stand) / forest.areaHa(), values.length);
+    }
+
+    private static double value(Design design, Forest forest, PlotTaker taker, double x, double y) {
+        double sum = 0;
+        for (Seen s : taker.at(x, y, forest.whole(), -1)) {
+            MappedTree tree = forest.trees().get(s.tree());
+            sum += s.times() * Expansion.treesPerHa(design.plot(), tree.dbhCm()) * BasalArea.ofTree(tree.dbhCm());
+        }
+        return sum;
+    }
+
+    /** The bias that plots have by where they may lie, in percent of the truth. */
+    double biasPercent() {
+        return 100 * (mean / truth - 1);
+    }
+
+    String words() {
+        return String.format(
+                Locale.ROOT,
+                "Without chance: over %,d places on a fine grid one plot has %.4g m²/ha of basal area on average, and %.4g stand"
+                        + " there: a bias of %+.2f %% by where plots lie and what is done at the boundary. The standard deviation"
+                        + " between places is %.4g m²/ha.",
+                places,
+                mean,
+                truth,
+                biasPercent(),
+                Math.sqrt(variance));
+    }
+}
