@@ -181,10 +181,7 @@ final class OutcomeSums {
                 variance / errors,
                 correlation(),
                 coverages,
-                new Histogram(
-                        low(),
-                        width(),
-                        Arrays.stream(classes).boxed().toList()));
+                new Histogram(low(), width(), Arrays.stream(classes).boxed().toList()));
     }
 
     private static Coverage coverage(IntervalRule rule, Limits l) {

@@ -34,12 +34,7 @@ class BoundaryMethodsTest {
      * walkthrough -0.1 to -1.3 %, mirage with corners exact by algebra, half sweeps up to 6 % off.
      */
     @ParameterizedTest
-    @CsvSource({
-        "ignored, -19.5, -2",
-        "mirage, -0.05, 0.05",
-        "walkthrough, -1.35, -0.02",
-        "inward_sweep, -6.5, 6.5"
-    })
+    @CsvSource({"ignored, -19.5, -2", "mirage, -0.05, 0.05", "walkthrough, -1.35, -0.02", "inward_sweep, -6.5, 6.5"})
     void biasOverAllPlaces(String boundary, double low, double high) throws IOException {
         for (Stand stand : new Stand[] {Stand.LONGLEAF, Stand.WAKA, Stand.SPRUCES}) {
             Design design = Trials.design(folder, points(stand, boundary));
@@ -47,8 +42,9 @@ class BoundaryMethodsTest {
             assertTrue(
                     exact.biasPercent() > low && exact.biasPercent() < high,
                     stand + " " + boundary + ": " + exact.words());
-            if (boundary.equals("inward_sweep")) {
-                assertTrue(Math.abs(exact.biasPercent()) > 0.2, stand + " visibly biased: " + exact.words());
+            // on the longleaf map edge and interior are alike, and half sweeps do little harm
+            if (boundary.equals("inward_sweep") && stand != Stand.LONGLEAF) {
+                assertTrue(Math.abs(exact.biasPercent()) > 1, stand + " visibly biased: " + exact.words());
             }
         }
     }
@@ -77,7 +73,8 @@ class BoundaryMethodsTest {
         GridIntegral exact = GridIntegral.of(design, stand.forest(design));
         AttributeOutcome o = Trials.run(folder, stand, text, 3000).target().orElseThrow();
         assertEquals(Math.sqrt(exact.variance() / 5), o.sd(), ERRORS * o.sdError(), stand.toString());
-        assertEquals(Math.sqrt(exact.variance() / 5), Math.sqrt(o.meanVariance()), 0.03 * o.sd(), "estimated by cruises");
+        assertEquals(
+                Math.sqrt(exact.variance() / 5), Math.sqrt(o.meanVariance()), 0.03 * o.sd(), "estimated by cruises");
     }
 
     @Test

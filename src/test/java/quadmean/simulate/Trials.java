@@ -55,8 +55,8 @@ final class Trials {
 
         Forest forest(Design design) throws IOException {
             ForestData data = ForestReader.read(Path.of("datasets", "forests", file + ".csv"));
-            return Objects.requireNonNull(ForestMaker.make(design, data, Optional.empty(), rules)
-                    .forest());
+            return Objects.requireNonNull(
+                    ForestMaker.make(design, data, Optional.empty(), rules).forest());
         }
 
         boolean hasHeights() {
