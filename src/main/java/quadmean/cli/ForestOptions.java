@@ -64,18 +64,17 @@ final class ForestOptions {
     private long seed = ForestRules.USUAL.seed();
 
     ForestRules rules() {
-        check("--height-scatter", heightScatter, 0, 100);
-        check("--clump", clump, 1, 1e4);
-        check("--clump-radius", clumpRadius, 0.01, 1e4);
+        check("--height-scatter", heightScatter, "0", "100");
+        check("--clump", clump, "1", "10000");
+        check("--clump-radius", clumpRadius, "0.01", "10000");
         return new ForestRules(pattern, clump, clumpRadius, heightScatter, seed, Optional.ofNullable(window));
     }
 
-    private static void check(String option, double value, double low, double high) {
-        if (!(value >= low && value <= high)) {
+    private static void check(String option, double value, String least, String most) {
+        if (!(value >= Double.parseDouble(least) && value <= Double.parseDouble(most))) {
             throw new CommandException(
                     ExitCode.USAGE,
-                    String.format(
-                            Locale.ROOT, "%s takes a number from %.4g to %.4g, not %s", option, low, high, value));
+                    String.format(Locale.ROOT, "%s takes a number from %s to %s, not %s", option, least, most, value));
         }
     }
 

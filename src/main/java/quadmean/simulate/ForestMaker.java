@@ -3,7 +3,6 @@ package quadmean.simulate;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -195,13 +194,8 @@ public final class ForestMaker {
             notes.add("The strata are bands from west to east, as wide as their areas in the design ask for.");
         }
         double ha = window.getArea() / M2_PER_HA;
-        notes.add(String.format(
-                Locale.ROOT,
-                "The ground is %.1f m by %.1f m, %.4g ha; the design speaks of %.4g ha.",
-                window.getWidth(),
-                window.getHeight(),
-                ha,
-                design.areaHa()));
+        notes.add("The ground is " + Plain.of(window.getWidth(), 5) + " m by " + Plain.of(window.getHeight(), 5)
+                + " m, " + Plain.of(ha, 4) + " ha; the design speaks of " + Plain.of(design.areaHa(), 4) + " ha.");
         Geometry all = SHAPES.toGeometry(window);
         return new Tract(new LocalGrid(), parts, all, areas, new StratumArea("*", ha, design.areaHa()), 0, List.of());
     }

@@ -1,6 +1,5 @@
 package quadmean.simulate;
 
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -46,7 +45,7 @@ public record ForestRules(
 
     String words(int trees) {
         String how = pattern == Pattern.CLUSTERED
-                ? String.format(Locale.ROOT, " in clumps of %.3g trees within %.3g m", treesPerClump, clumpM)
+                ? " in clumps of " + Plain.of(treesPerClump, 3) + " trees within " + Plain.of(clumpM, 3) + " m"
                 : "";
         return "The forest is made up from the stand table: " + trees + " trees, pattern " + pattern.id() + how
                 + ", seed " + seed + ".";

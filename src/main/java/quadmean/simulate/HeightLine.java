@@ -3,7 +3,6 @@ package quadmean.simulate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
@@ -46,10 +45,8 @@ final class HeightLine {
     }
 
     String words() {
-        return String.format(
-                Locale.ROOT,
-                "Heights that the map does not have are made up from the table, with a scatter of %.3g %%.",
-                scatterPercent);
+        return "Heights that the map does not have are made up from the table, with a scatter of "
+                + Plain.of(scatterPercent, 3) + " %.";
     }
 
     /** The trees, each with a height. */

@@ -129,6 +129,6 @@ public record SimulationStudy(
 
     /** What the forest is, in words. */
     public String words() {
-        return String.format(Locale.ROOT, "%s, %,d trees on %.4g ha", forest, trees, areaHa);
+        return String.format(Locale.ROOT, "%s, %,d trees on %s ha", forest, trees, Plain.of(areaHa, 4));
     }
 }

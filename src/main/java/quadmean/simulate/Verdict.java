@@ -1,7 +1,5 @@
 package quadmean.simulate;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -84,14 +82,6 @@ final class Verdict {
         return all;
     }
 
-    /** A level as people write it: 95, or 97.5. */
-    private static String plain(double percent) {
-        return BigDecimal.valueOf(percent)
-                .round(new MathContext(8))
-                .stripTrailingZeros()
-                .toPlainString();
-    }
-
     private static String percent(double share) {
         return String.format(Locale.ROOT, "%.1f %%", 100 * share);
     }
@@ -148,7 +138,7 @@ final class Verdict {
                 Locale.ROOT,
                 "With %s the %s %% interval of the %s (%s) covers the truth in %.1f to %.1f %% of cruises, %s.",
                 plots(number()),
-                plain(100 * nominal),
+                Plain.of(100 * nominal, 8),
                 target.attribute().label(),
                 c.rule().label(),
                 100 * limits.lower(),
