@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -47,6 +48,7 @@ import quadmean.simulate.Simulator;
         })
 final class SimulateCommand extends DesignCommand {
     private static final int MOST_DESIGNS = 6;
+    private static final double LONG_WAIT_SECONDS = 120;
 
     @Option(names = "--forest", paramLabel = "FOREST", required = true, description = "Map of trees or stand table.")
     private Path forestFile;
@@ -126,6 +128,7 @@ final class SimulateCommand extends DesignCommand {
         if (!problems.isEmpty()) {
             return refuse(problems, inputs);
         }
+        sayHowLong(trials, rules);
         SimulationStudy study = SimulationStudy.of(
                 trials,
                 new SimulationStudy.Rules(cruises, design.seed(), rules),
@@ -134,6 +137,21 @@ final class SimulateCommand extends DesignCommand {
         SimulationSummary.of(study).forEach(out()::println);
         out().println("Report: " + written.get(0));
         return ExitCode.DONE;
+    }
+
+    /** A warning before a long wait; fitting every form of curve anew in each cruise is what takes most. */
+    private void sayHowLong(List<Trial> trials, Set<IntervalRule> rules) {
+        double seconds = trials.stream()
+                .mapToDouble(t -> Simulator.of(t.design(), t.forest(), 1).seconds(cruises, rules))
+                .sum();
+        if (seconds > LONG_WAIT_SECONDS) {
+            err().printf(
+                            Locale.ROOT,
+                            "This will take about %.0f minutes. Fewer --cruises take less, and so does a form of height curve"
+                                    + " named under [species.CODE]: without one every form is fitted anew each time.%n",
+                            Math.ceil(seconds / 60));
+            err().flush();
+        }
     }
 
     private void checkOptions() {

@@ -24,6 +24,11 @@ public final class Simulator {
     /** Odd, as any number to spread seeds must be. */
     private static final long STEP = 0x9E3779B97F4A7C15L;
 
+    private static final int TRIED_AT_ONCE = 8;
+    private static final double NANOS = 1e9;
+    /** Nanoseconds that a trial of the speed may take. */
+    private static final long LONGEST_TRIAL = 1_000_000_000L;
+
     private final PaperDesign paper;
     private final Forest forest;
     private final PaperCrew crew;
@@ -71,6 +76,26 @@ public final class Simulator {
     /** What the forest really holds: rows of the whole stand by a complete tally. */
     public List<EstimateRow> truth() {
         return truth;
+    }
+
+    /**
+     * About how long cruises will take on this machine.
+     *
+     * @param cruises how many
+     * @return seconds
+     */
+    public double seconds(long cruises, Set<IntervalRule> rules) {
+        long start = System.nanoTime();
+        int tried = 0;
+        while (tried < BLOCK && System.nanoTime() - start < LONGEST_TRIAL) {
+            int first = tried;
+            tried += IntStream.range(0, TRIED_AT_ONCE)
+                    .parallel()
+                    .map(i -> rows(0, (long) first + i, rules).size())
+                    .map(size -> 1)
+                    .sum();
+        }
+        return (System.nanoTime() - start) / NANOS * cruises / tried;
     }
 
     /** What one cruise takes. */

@@ -3,8 +3,8 @@ package quadmean.simulate;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -40,7 +40,7 @@ public final class CoverageTable {
         System.out.println("| " + n + " plots | longleaf | tropical | spruce | clumps | spaced |");
         System.out.println("|---|---|---|---|---|---|");
         for (Methods method : Methods.values()) {
-            Map<Attribute, StringBuilder> lines = new EnumMap<>(Attribute.class);
+            Map<Attribute, StringBuilder> lines = new LinkedHashMap<>();
             if (!BY_STEMS.contains(method)) {
                 lines.put(Attribute.BASAL_AREA, new StringBuilder("| " + method.label() + " |"));
             }
