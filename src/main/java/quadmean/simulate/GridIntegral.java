@@ -1,8 +1,10 @@
 package quadmean.simulate;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import quadmean.design.Design;
+import quadmean.design.LayoutSettings.Extent;
 import quadmean.estimate.Expansion;
 import quadmean.model.MappedTree;
 import quadmean.simulate.PlotTaker.Seen;
@@ -10,11 +12,11 @@ import quadmean.stats.Moments;
 import quadmean.units.BasalArea;
 
 /**
- * Expected value and variance of what one plot has of basal area per hectare, by integration over a fine grid of places on one piece of
- * ground: no chance is in it.
+ * Expected value and variance of what one plot has of basal area per hectare, by integration over a fine grid of places: no chance is
+ * in it.
  *
  * @param mean mean over all places (m²/ha)
- * @param variance variance over all places
+ * @param variance variance over all places, within strata where plots are laid out in each
  * @param truth basal area that really stands there (m²/ha)
  * @param places places of the grid
  */
@@ -22,43 +24,58 @@ record GridIntegral(double mean, double variance, double truth, long places) {
     /** Places at the most. */
     private static final double MOST = 200_000;
 
-    /** Plots of a design anywhere on the whole tract. */
-    static GridIntegral of(Design design, Forest forest) {
-        return of(design, forest, Math.sqrt(forest.box().getArea() / MOST));
+    /** Plots of a design. */
+    static GridIntegral of(PaperDesign paper, Forest forest) {
+        return of(paper, forest, Math.sqrt(forest.box().getArea() / MOST));
     }
 
     /**
-     * Plots of a design anywhere on the whole tract.
+     * Plots of a design, anywhere on the tract or within strata; strata count by their area.
      *
      * @param stepM distance between places (m)
      */
-    static GridIntegral of(Design design, Forest forest, double stepM) {
-        PlotTaker taker = PlotTaker.of(design, forest);
-        Ground ground = forest.whole();
+    static GridIntegral of(PaperDesign paper, Forest forest, double stepM) {
+        PlotTaker taker = PlotTaker.of(paper.design(), forest);
+        double mean = 0;
+        double variance = 0;
+        long places = 0;
+        List<Ground> grounds = paper.layout().extent() == Extent.TRACT
+                ? List.of(forest.whole())
+                : List.copyOf(forest.strata().values());
+        for (int s = 0; s < grounds.size(); s++) {
+            int stratum = paper.layout().extent() == Extent.TRACT ? -1 : s;
+            double share = grounds.get(s).areaHa() / forest.areaHa();
+            Moments moments = Moments.of(values(paper.design(), forest, taker, grounds.get(s), stratum, stepM));
+            mean += share * moments.mean();
+            variance += share * moments.variance();
+            places += moments.n();
+        }
+        double[] stand = forest.trees().stream()
+                .mapToDouble(t -> BasalArea.ofTree(t.dbhCm()))
+                .toArray();
+        return new GridIntegral(mean, variance, Moments.sum(stand) / forest.areaHa(), places);
+    }
+
+    private static double[] values(
+            Design design, Forest forest, PlotTaker taker, Ground ground, int stratum, double stepM) {
         int columns = (int) Math.ceil(ground.box().getWidth() / stepM);
         int rows = (int) Math.ceil(ground.box().getHeight() / stepM);
         double across = ground.box().getWidth() / columns;
         double up = ground.box().getHeight() / rows;
-        double[] values = IntStream.range(0, rows * columns)
+        return IntStream.range(0, rows * columns)
                 .parallel()
                 .mapToDouble(i -> {
                     double x = ground.box().getMinX() + (i % columns + 0.5) * across;
                     double y = ground.box().getMinY() + (i / columns + 0.5) * up;
-                    return ground.holds(x, y) ? value(design, forest, taker, x, y) : Double.NaN;
+                    return ground.holds(x, y) ? value(design, forest, taker.at(x, y, ground, stratum)) : Double.NaN;
                 })
                 .filter(v -> !Double.isNaN(v))
                 .toArray();
-        Moments moments = Moments.of(values);
-        double[] stand = forest.trees().stream()
-                .mapToDouble(t -> BasalArea.ofTree(t.dbhCm()))
-                .toArray();
-        return new GridIntegral(
-                moments.mean(), moments.variance(), Moments.sum(stand) / forest.areaHa(), values.length);
     }
 
-    private static double value(Design design, Forest forest, PlotTaker taker, double x, double y) {
+    private static double value(Design design, Forest forest, List<Seen> seen) {
         double sum = 0;
-        for (Seen s : taker.at(x, y, forest.whole(), -1)) {
+        for (Seen s : seen) {
             MappedTree tree = forest.trees().get(s.tree());
             sum += s.times() * Expansion.treesPerHa(design.plot(), tree.dbhCm()) * BasalArea.ofTree(tree.dbhCm());
         }

@@ -98,13 +98,14 @@ final class PaperChecks {
         }
     }
 
-    /** Whether the expected value of one plot is that of the whole estimate: plots anywhere on the tract, every tree of them measured. */
+    /** Whether the expected value of one plot is that of the whole estimate: plots anywhere on the ground that their mean is for, every tree of them measured. */
     static boolean isIntegrated(PaperDesign paper) {
         Design design = paper.design();
         return !(design.plot() instanceof PlotDesign.Complete)
                 && design.plot().measuring() instanceof Measuring.All
                 && design.estimation().estimation().estimator() == Estimator.MEAN
-                && paper.layout().extent() == LayoutSettings.Extent.TRACT
+                && (paper.layout().extent() == LayoutSettings.Extent.STRATUM
+                        || design.strata().size() == 1)
                 && paper.layout().bufferM() == 0;
     }
 

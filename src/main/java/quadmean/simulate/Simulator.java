@@ -180,7 +180,7 @@ public final class Simulator {
         List<String> notes = new ArrayList<>(forest.notes());
         notes.addAll(PaperChecks.notes(paper.design(), forest));
         if (PaperChecks.isIntegrated(paper)) {
-            notes.add(GridIntegral.of(paper.design(), forest).words());
+            notes.add(GridIntegral.of(paper, forest).words());
         }
         return notes;
     }

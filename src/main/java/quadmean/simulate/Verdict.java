@@ -21,6 +21,9 @@ final class Verdict {
     /** Misses on one side at least so many times as often as on the other are lopsided (no source). */
     private static final double LOPSIDED = 2;
 
+    /** Costs that differ by more are not the same. */
+    private static final double SAME_TIME = 0.1;
+
     private final SimulationResult result;
     private final List<LadderStep> ladder;
     private final List<SimulationResult> beside;
@@ -201,20 +204,28 @@ final class Verdict {
         }
         List<SimulationResult> all = new ArrayList<>(List.of(result));
         all.addAll(beside);
-        return all.stream()
+        List<String> errors = all.stream()
                 .filter(r -> r.outcome(t.attribute()).isPresent())
-                .min(Comparator.comparingDouble(
+                .sorted(Comparator.comparingDouble(
                         r -> error(r.outcome(t.attribute()).orElseThrow())))
-                .map(best -> String.format(
-                        Locale.ROOT,
-                        "For the same time, %.3g h, \"%s\" comes nearest to the true %s: its estimates are off by %.1f %% (root mean"
-                                + " square), those of \"%s\" by %.1f %%.",
-                        result.cost().hours(),
-                        best.design().name(),
-                        t.attribute().label(),
-                        100 * error(best.outcome(t.attribute()).orElseThrow()),
-                        result.design().name(),
-                        100 * error(t)));
+                .map(r -> "\"" + r.design().name() + "\" by "
+                        + percent(error(r.outcome(t.attribute()).orElseThrow())) + ofOtherTime(r))
+                .toList();
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "For the same time, %s h, estimates of the %s are off (root mean square): %s.",
+                Plain.of(result.cost().hours(), 3),
+                t.attribute().label(),
+                String.join(", ", errors)));
+    }
+
+    /** Where no number of plots brought the times together. */
+    private String ofOtherTime(SimulationResult other) {
+        double hours = other.cost().hours();
+        return Math.abs(hours - result.cost().hours())
+                        > SAME_TIME * result.cost().hours()
+                ? " (in " + Plain.of(hours, 3) + " h)"
+                : "";
     }
 
     /** Root mean square error as a share of the truth. */

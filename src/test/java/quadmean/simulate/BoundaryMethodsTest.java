@@ -29,6 +29,11 @@ class BoundaryMethodsTest {
                         + "\"\n[simulate]\nplots = 10\n");
     }
 
+    private static GridIntegral exact(Design design, Stand stand) throws IOException {
+        Forest forest = stand.forest(design);
+        return GridIntegral.of(PaperDesign.of(design, forest, 1), forest);
+    }
+
     /**
      * Bounds as an integration elsewhere gave them on these stands with factor 4 (see {@code TractRectangleTest}): ignoring -5 to -19 %,
      * walkthrough -0.1 to -1.3 %, mirage with corners exact by algebra, half sweeps up to 6 % off.
@@ -38,7 +43,7 @@ class BoundaryMethodsTest {
     void biasOverAllPlaces(String boundary, double low, double high) throws IOException {
         for (Stand stand : new Stand[] {Stand.LONGLEAF, Stand.WAKA, Stand.SPRUCES}) {
             Design design = Trials.design(folder, points(stand, boundary));
-            GridIntegral exact = GridIntegral.of(design, stand.forest(design));
+            GridIntegral exact = exact(design, stand);
             assertTrue(
                     exact.biasPercent() > low && exact.biasPercent() < high,
                     stand + " " + boundary + ": " + exact.words());
@@ -56,7 +61,7 @@ class BoundaryMethodsTest {
         Stand stand = Stand.WAKA;
         String text = points(stand, boundary);
         Design design = Trials.design(folder, text);
-        GridIntegral exact = GridIntegral.of(design, stand.forest(design));
+        GridIntegral exact = exact(design, stand);
         AttributeOutcome o = Trials.run(folder, stand, text, 4000).target().orElseThrow();
         assertEquals(exact.truth(), o.truth(), 1e-9 * o.truth());
         assertEquals(exact.mean(), o.mean(), ERRORS * o.biasError(), boundary);
@@ -70,7 +75,7 @@ class BoundaryMethodsTest {
     void varianceOverAllPlacesIsThatOfCruises(Stand stand) throws IOException {
         String text = Methods.SIMPLE_RANDOM.design(stand, 5);
         Design design = Trials.design(folder, text);
-        GridIntegral exact = GridIntegral.of(design, stand.forest(design));
+        GridIntegral exact = exact(design, stand);
         AttributeOutcome o = Trials.run(folder, stand, text, 3000).target().orElseThrow();
         assertEquals(Math.sqrt(exact.variance() / 5), o.sd(), ERRORS * o.sdError(), stand.toString());
         assertEquals(
