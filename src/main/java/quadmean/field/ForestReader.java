@@ -51,7 +51,8 @@ public final class ForestReader {
         String file = String.valueOf(path.getFileName());
         List<Problem> problems = new ArrayList<>();
         List<NamedCsvRecord> records;
-        try (CsvReader<NamedCsvRecord> csv = CsvReader.builder().ofNamedCsvRecord(path)) {
+        try (CsvReader<NamedCsvRecord> csv =
+                CsvReader.builder().detectBomHeader(true).ofNamedCsvRecord(path)) {
             records = csv.stream().toList();
         } catch (CsvParseException | MalformedInputException | java.io.UncheckedIOException e) {
             return refused(file, Rule.FILE_UNREADABLE, "this is no CSV file in UTF-8 with one record a line");

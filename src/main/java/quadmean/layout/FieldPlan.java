@@ -17,6 +17,7 @@ import quadmean.model.PlotDesign;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
+import quadmean.units.UnitSystem;
 
 /**
  * Plots on the map and the walk to them, ready for the field sheets.
@@ -100,6 +101,12 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
         OptionalInt number = layout.asked() > 0 ? OptionalInt.of(layout.asked() * size) : OptionalInt.empty();
         SheetSet set = new SheetMaker(tract, layout, settings.walking(), start).set(route, number, notes);
         return new FieldPlan(set, areas(design, tract), notes, List.of());
+    }
+
+    /** What keeps a layout from being drawn, in words; empty if nothing does. */
+    public static Optional<String> trouble(
+            LayoutSettings settings, Tract tract, Map<String, Integer> asked, UnitSystem units) {
+        return LayoutChecks.before(settings, tract, asked, new LengthText(units));
     }
 
     /** As many clusters as hold the planned plots. */

@@ -23,6 +23,8 @@ final class SimulationPage {
                     + " difference worth a word.",
             "The true standard error is the standard deviation of the estimates over all cruises; the estimated one is the mean of"
                     + " those that cruises work out for themselves. Limits can only be right where the two agree.",
+            "Cruises on paper are no estimate of any real stand, no appraisal and no scale. Where local rules ask for a licensed or"
+                    + " registered forester, their judgement and those rules come first.",
             "A known forest is one forest. What holds in it is a warning or an encouragement for yours, no proof.",
             "The walk starts and ends at the south-west corner, on the way that plan would draw; hours are the walk, the time on"
                     + " each plot, and what [simulate] says of trees.");

@@ -41,18 +41,22 @@ public final class SimulationSummary {
         for (AttributeOutcome a : result.attributes()) {
             List<String> covered = new ArrayList<>();
             for (Coverage c : a.coverages()) {
-                covered.add(String.format(Locale.ROOT, "%s %.1f %%", c.rule().id(), 100 * c.share()));
+                covered.add(c.rule().id() + " " + percent("%.1f", 100 * c.share()));
             }
             lines.add(String.format(
                     Locale.ROOT,
-                    "  %-24s %+8.2f%% %7.2f%% %8.2f%% %8.2f%%  %s",
+                    "  %-24s %9s %8s %9s %9s  %s",
                     a.attribute().label(),
-                    a.biasPercent(),
-                    100 * a.biasError() / a.truth(),
-                    100 * a.sd() / a.truth(),
-                    100 * a.meanSe() / a.truth(),
+                    percent("%+.2f", a.biasPercent()),
+                    percent("%.2f", 100 * a.biasError() / a.truth()),
+                    percent("%.2f", 100 * a.sd() / a.truth()),
+                    percent("%.2f", 100 * a.meanSe() / a.truth()),
                     String.join(", ", covered)));
         }
         return lines;
+    }
+
+    private static String percent(String digits, double value) {
+        return Double.isFinite(value) ? String.format(Locale.ROOT, digits + "%%", value) : "-";
     }
 }

@@ -9,7 +9,7 @@ import quadmean.layout.LaidPlot;
 import quadmean.layout.Route;
 import quadmean.model.PlotDesign;
 
-/** What one cruise takes, as the mean over a few of them; the walk is that of {@link Route}, over every plot that is visited or listed. */
+/** What one cruise takes, as the mean over a few of them; the walk is that of {@link Route}, over every plot that is visited. */
 final class CostOfCruise {
     private static final int CRUISES = 20;
     /** Walks over more plots than this are not worked out: the way through them would take longer than the cruises. */

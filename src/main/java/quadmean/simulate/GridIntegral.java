@@ -9,7 +9,11 @@ import quadmean.estimate.Expansion;
 import quadmean.model.MappedTree;
 import quadmean.simulate.PlotTaker.Seen;
 import quadmean.stats.Moments;
+import quadmean.units.Attribute;
 import quadmean.units.BasalArea;
+import quadmean.units.Basis;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
 
 /**
  * Expected value and variance of what one plot has of basal area per hectare, by integration over a fine grid of places: no chance is
@@ -87,16 +91,22 @@ record GridIntegral(double mean, double variance, double truth, long places) {
         return 100 * (mean / truth - 1);
     }
 
-    String words() {
+    /** The same in a sentence, in a unit system. */
+    String words(UnitSystem units) {
+        Unit unit = Attribute.BASAL_AREA.unit(Basis.PER_AREA, units);
         return String.format(
                 Locale.ROOT,
-                "Without chance: over %,d places on a fine grid one plot has %.4g m²/ha of basal area on average, and %.4g stand"
-                        + " there: a bias of %+.2f %% by where plots lie and what is done at the boundary. The standard deviation"
-                        + " between places is %.4g m²/ha.",
+                "Without chance: over %,d places on a fine grid one plot has %s of basal area on average, and %s stand there: a bias"
+                        + " of %+.2f %% by where plots lie and what is done at the boundary. The standard deviation between places is"
+                        + " %s.",
                 places,
-                mean,
-                truth,
+                text(mean, unit),
+                text(truth, unit),
                 biasPercent(),
-                Math.sqrt(variance));
+                text(Math.sqrt(variance), unit));
+    }
+
+    private static String text(double metric, Unit unit) {
+        return Plain.of(Unit.SQUARE_METRES_PER_HECTARE.convert(metric, unit), 5) + " " + unit.symbol();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import quadmean.design.Design;
 import quadmean.design.LayoutSettings;
 import quadmean.design.SimulationSettings.Prediction;
+import quadmean.layout.FieldPlan;
 import quadmean.model.Boundary;
 import quadmean.model.Estimator;
 import quadmean.model.FinitePopulation;
@@ -90,6 +91,19 @@ final class PaperChecks {
                                 + " larger basal area factor, or smaller plots",
                         reach,
                         narrow));
+    }
+
+    /** Refuses a layout that cannot be drawn, such as a grid of millions of plots. */
+    static void layout(PaperDesign paper, Forest forest) {
+        if (paper.design().plot() instanceof PlotDesign.Complete) {
+            return;
+        }
+        FieldPlan.trouble(
+                        paper.layout(),
+                        forest.tract(),
+                        paper.plots(),
+                        paper.design().units())
+                .ifPresent(t -> refuseIf(true, t));
     }
 
     private static void refuseIf(boolean wrong, String sentence) {

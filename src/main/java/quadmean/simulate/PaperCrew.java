@@ -141,6 +141,7 @@ final class PaperCrew {
             boolean isWhole = paper.layout().extent() == Extent.TRACT;
             List<Plot> plots = new ArrayList<>();
             List<ListedPlot> listed = new ArrayList<>();
+            List<LaidPlot> places = new ArrayList<>();
             for (int p = 0; p < laid.size(); p++) {
                 LaidPlot place = laid.get(p);
                 String id = String.valueOf(p + 1);
@@ -153,9 +154,10 @@ final class PaperCrew {
                 }
                 if (visit[p]) {
                     plots.add(plot(id, place.stratum(), seen));
+                    places.add(place);
                 }
             }
-            return new PaperTally(tally(plots, listed), laid, plots.size(), measured, counted, heightsTaken);
+            return new PaperTally(tally(plots, listed), places, plots.size(), measured, counted, heightsTaken);
         }
 
         /** Of double sampling those drawn to be visited, stratum by stratum; else all. */

@@ -8,7 +8,7 @@ import quadmean.model.Tally;
  * One cruise on paper, as the crew brings it home.
  *
  * @param tally the tally
- * @param places where its plots lie; empty for a complete tally
+ * @param places where the plots that are visited lie; empty for a complete tally
  * @param visited plots visited
  * @param measured trees measured
  * @param counted trees counted, or predicted, and not measured

@@ -25,6 +25,7 @@ public final class Simulator {
     private static final long STEP = 0x9E3779B97F4A7C15L;
 
     private static final int TRIED_AT_ONCE = 8;
+    private static final int MOST_TRIED = 16;
     private static final double NANOS = 1e9;
     /** Nanoseconds that a trial of the speed may take. */
     private static final long LONGEST_TRIAL = 1_000_000_000L;
@@ -60,7 +61,9 @@ public final class Simulator {
     public static Simulator of(Design design, Forest forest, double scale) {
         Forest tallied = forest.from(PaperChecks.smallestDbhCm(design));
         PaperChecks.check(design, tallied);
-        return new Simulator(PaperDesign.of(design, tallied, scale), tallied);
+        PaperDesign paper = PaperDesign.of(design, tallied, scale);
+        PaperChecks.layout(paper, tallied);
+        return new Simulator(paper, tallied);
     }
 
     /** What is against such cruises: a species without a volume equation. */
@@ -87,7 +90,7 @@ public final class Simulator {
     public double seconds(long cruises, Set<IntervalRule> rules) {
         long start = System.nanoTime();
         int tried = 0;
-        while (tried < BLOCK && System.nanoTime() - start < LONGEST_TRIAL) {
+        while (tried < MOST_TRIED && System.nanoTime() - start < LONGEST_TRIAL) {
             int first = tried;
             tried += IntStream.range(0, TRIED_AT_ONCE)
                     .parallel()
@@ -180,7 +183,7 @@ public final class Simulator {
         List<String> notes = new ArrayList<>(forest.notes());
         notes.addAll(PaperChecks.notes(paper.design(), forest));
         if (PaperChecks.isIntegrated(paper)) {
-            notes.add(GridIntegral.of(paper, forest).words());
+            notes.add(GridIntegral.of(paper, forest).words(paper.design().units()));
         }
         return notes;
     }

@@ -134,9 +134,11 @@ final class Verdict {
         double nominal = result.design().confidence();
         String promise = isTooSeldom(result, c)
                 ? "less often than it promises"
-                : limits.lower() > nominal + SimulationStudy.TOLERANCE
-                        ? "more often than it promises: its limits are wider than they need be"
-                        : "about as often as it promises";
+                : limits.upper() - limits.lower() > 2 * SimulationStudy.TOLERANCE
+                        ? "which leaves open whether it is as often as it promises: run more --cruises"
+                        : limits.lower() > nominal + SimulationStudy.TOLERANCE
+                                ? "more often than it promises: its limits are wider than they need be"
+                                : "about as often as it promises";
         return String.format(
                 Locale.ROOT,
                 "With %s the %s %% interval of the %s (%s) covers the truth in %.1f to %.1f %% of cruises, %s.",

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import quadmean.design.Design;
 import quadmean.simulate.Trials.Stand;
 import quadmean.units.Attribute;
+import quadmean.units.UnitSystem;
 
 /** Each treatment of the boundary: by integration over all places, and by cruises that must agree with it. */
 class BoundaryMethodsTest {
@@ -46,10 +47,12 @@ class BoundaryMethodsTest {
             GridIntegral exact = exact(design, stand);
             assertTrue(
                     exact.biasPercent() > low && exact.biasPercent() < high,
-                    stand + " " + boundary + ": " + exact.words());
+                    stand + " " + boundary + ": " + exact.words(UnitSystem.METRIC));
             // on the longleaf map edge and interior are alike, and half sweeps do little harm
             if (boundary.equals("inward_sweep") && stand != Stand.LONGLEAF) {
-                assertTrue(Math.abs(exact.biasPercent()) > 1, stand + " visibly biased: " + exact.words());
+                assertTrue(
+                        Math.abs(exact.biasPercent()) > 1,
+                        stand + " visibly biased: " + exact.words(UnitSystem.METRIC));
             }
         }
     }
