@@ -42,8 +42,7 @@ final class EstimatorChecks {
     /** What plots are is said in the list of plots. */
     private void list() {
         boolean needed = estimator != Estimator.MEAN || isOfGrid();
-        boolean isOnPaper = design.simulation() != SimulationSettings.NONE
-                && design.tallies().isEmpty();
+        boolean isOnPaper = root.has("simulate") && design.tallies().isEmpty();
         if (needed && !isOnPaper && design.exceptions().plotList() == null) {
             selection.problem(
                     Rule.DESIGN_MISSING,

@@ -107,6 +107,6 @@ record GridIntegral(double mean, double variance, double truth, long places) {
     }
 
     private static String text(double metric, Unit unit) {
-        return Plain.of(Unit.SQUARE_METRES_PER_HECTARE.convert(metric, unit), 5) + " " + unit.symbol();
+        return Plain.of(Unit.SQUARE_METRES_PER_HECTARE.convert(metric, unit), 5) + " " + unit.label();
     }
 }

@@ -23,6 +23,7 @@ final class OutcomeSums {
     private final Basis basis;
     private final double truth;
     private final double sd;
+    private final double step;
     private final double[] powers = new double[5];
     private final long[] classes = new long[CLASSES];
     private final Map<IntervalRule, Limits> limits = new EnumMap<>(IntervalRule.class);
@@ -47,23 +48,26 @@ final class OutcomeSums {
      *
      * @param truth true value
      * @param sd about how far estimates scatter, for the classes of the histogram; NaN if that is not known yet
+     * @param step what estimates are whole multiples of; 0 where they may be anything. Classes hold whole numbers of steps, or some
+     *     would hold more than their neighbours by their width alone
      */
-    OutcomeSums(Attribute attribute, Basis basis, double truth, double sd, Set<IntervalRule> rules) {
+    OutcomeSums(Attribute attribute, Basis basis, double truth, double sd, double step, Set<IntervalRule> rules) {
         this.attribute = attribute;
         this.basis = basis;
         this.truth = truth;
+        this.step = step;
         this.sd = sd > 0 ? sd : 1e-9 * Math.max(Math.abs(truth), 1e-9);
         rules.forEach(r -> limits.put(r, new Limits()));
     }
 
     /** Empty sums of the same kind. */
     OutcomeSums empty() {
-        return new OutcomeSums(attribute, basis, truth, sd, limits.keySet());
+        return new OutcomeSums(attribute, basis, truth, sd, step, limits.keySet());
     }
 
     /** Empty sums whose histogram goes by the scatter of these. */
     OutcomeSums sized(Set<IntervalRule> rules) {
-        return new OutcomeSums(attribute, basis, truth, sd(), rules);
+        return new OutcomeSums(attribute, basis, truth, sd(), step, rules);
     }
 
     boolean isOf(EstimateRow row) {
@@ -111,11 +115,13 @@ final class OutcomeSums {
 
     /** Lower end of the histogram: nothing that is estimated here lies far below zero. */
     private double low() {
-        return Math.max(0, truth - SPREAD * sd);
+        double low = Math.max(0, truth - SPREAD * sd);
+        return step > 0 ? (Math.floor(low / step) - 0.5) * step : low;
     }
 
     private double width() {
-        return (truth + SPREAD * sd - low()) / CLASSES;
+        double width = (truth + SPREAD * sd - Math.max(0, truth - SPREAD * sd)) / CLASSES;
+        return step > 0 ? Math.ceil(width / step) * step : width;
     }
 
     private void limits(Limits sums, EstimateRow row) {

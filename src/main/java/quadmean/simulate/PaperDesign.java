@@ -19,6 +19,7 @@ import quadmean.design.StratumEntry;
 import quadmean.design.WoodSettings;
 import quadmean.layout.FieldPlan;
 import quadmean.model.EstimateRules;
+import quadmean.model.Estimator;
 import quadmean.model.Measuring;
 import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
@@ -64,6 +65,18 @@ record PaperDesign(Design design, LayoutSettings layout, Map<String, Integer> pl
     /** Number of plots (or clusters) asked for in all; of double sampling those visited. */
     int total() {
         return visited.values().stream().mapToInt(Integer::intValue).sum();
+    }
+
+    /** What estimates are whole multiples of: basal area of so many points is a number of trees; 0 for what may be anything. */
+    double step(Attribute attribute) {
+        boolean isCount = attribute == Attribute.BASAL_AREA
+                && design.plot() instanceof PlotDesign.Point
+                && design.strata().size() == 1
+                && design.estimation().estimation().estimator() == Estimator.MEAN
+                && !layout.pattern().isGrid()
+                && layout.cluster().isEmpty()
+                && !(design.plot().measuring() instanceof Measuring.ThreeP);
+        return isCount ? ((PlotDesign.Point) design.plot()).perTree() / total() : 0;
     }
 
     private static LayoutSettings layout(Design real, double scale) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import quadmean.cruise.Progress;
 import quadmean.cruise.RepeatedCruise;
 import quadmean.design.Design;
@@ -25,10 +26,10 @@ public final class Simulator {
     private static final long STEP = 0x9E3779B97F4A7C15L;
 
     private static final int TRIED_AT_ONCE = 8;
-    private static final int MOST_TRIED = 16;
+    private static final int MOST_TRIED = 800;
     private static final double NANOS = 1e9;
     /** Nanoseconds that a trial of the speed may take. */
-    private static final long LONGEST_TRIAL = 1_000_000_000L;
+    private static final long LONGEST_TRIAL = 3_000_000_000L;
 
     private final PaperDesign paper;
     private final Forest forest;
@@ -88,17 +89,15 @@ public final class Simulator {
      * @return seconds
      */
     public double seconds(long cruises, Set<IntervalRule> rules) {
-        long start = System.nanoTime();
-        int tried = 0;
-        while (tried < MOST_TRIED && System.nanoTime() - start < LONGEST_TRIAL) {
-            int first = tried;
-            tried += IntStream.range(0, TRIED_AT_ONCE)
-                    .parallel()
-                    .map(i -> rows(0, (long) first + i, rules).size())
-                    .map(size -> 1)
-                    .sum();
+        long begin = System.nanoTime();
+        double best = Double.POSITIVE_INFINITY; // the first cruises are slow, until the machine knows the code
+        for (long at = 0; at < MOST_TRIED && System.nanoTime() - begin < LONGEST_TRIAL; at += TRIED_AT_ONCE) {
+            long from = at;
+            long start = System.nanoTime();
+            LongStream.range(from, from + TRIED_AT_ONCE).parallel().forEach(i -> rows(0, i, rules));
+            best = Math.min(best, (System.nanoTime() - start) / NANOS / TRIED_AT_ONCE);
         }
-        return (System.nanoTime() - start) / NANOS * cruises / tried;
+        return best * cruises;
     }
 
     /** What one cruise takes. */
@@ -152,7 +151,8 @@ public final class Simulator {
         List<OutcomeSums> sums = new ArrayList<>();
         for (EstimateRow row : truth) {
             if (row.basis() != Basis.TOTAL && Double.isFinite(row.mean()) && row.mean() > 0) {
-                sums.add(new OutcomeSums(row.attribute(), row.basis(), row.mean(), Double.NaN, rules));
+                sums.add(new OutcomeSums(
+                        row.attribute(), row.basis(), row.mean(), Double.NaN, paper.step(row.attribute()), rules));
             }
         }
         for (int i = 0; i < few; i++) {

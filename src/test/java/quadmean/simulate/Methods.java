@@ -28,13 +28,25 @@ enum Methods {
             return true;
         }
     },
-    SYSTEMATIC("square grid of points", Kind.LINEAR) {
+    EVEN_GRID("grid that divides the tract evenly", Kind.LINEAR) {
+        @Override
+        String tables(Stand s, int n) {
+            int lines = (int) Math.max(2, Math.round(Math.sqrt(n)));
+            return point(s) + boundary() + "[selection]\nmethod = \"systematic\"\n"
+                    + String.format(
+                            Locale.ROOT,
+                            "[layout]\npattern = \"rectangular\"\nover = \"tract\"\nspacing = %.9f\nrow_spacing = %.9f\n[simulate]\n",
+                            s.northM() / lines,
+                            s.eastM() / lines);
+        }
+    },
+    SYSTEMATIC("square grid of points", Kind.RATIO) {
         @Override
         String tables(Stand s, int n) {
             return point(s) + boundary() + "[selection]\nmethod = \"systematic\"\n[simulate]\nplots = " + n + "\n";
         }
     },
-    NEIGHBOURS("the same, variance by neighbours", Kind.LINEAR) {
+    NEIGHBOURS("the same, variance by neighbours", Kind.RATIO) {
         @Override
         String tables(Stand s, int n) {
             return SYSTEMATIC.tables(s, n) + "[estimate]\nvariance = \"neighbour_differences\"\n";
@@ -107,7 +119,7 @@ enum Methods {
     /** Whether the estimate of basal area is a sum over plots, which has no bias. */
     enum Kind {
         LINEAR,
-        /** A ratio or a line, with a bias of order 1/n. */
+        /** A ratio or a line, with a bias of order 1/n; so is the mean over a grid of which the start decides how many plots there are. */
         RATIO
     }
 

@@ -59,8 +59,14 @@ final class Trials {
                     ForestMaker.make(design, data, Optional.empty(), rules).forest());
         }
 
-        boolean hasHeights() {
-            return file.equals("uneven-aged");
+        /** Extent of the ground to the east (m). */
+        double eastM() {
+            return this == SPRUCES ? 56 : Math.sqrt(10_000 * areaHa);
+        }
+
+        /** Extent to the north (m). */
+        double northM() {
+            return this == SPRUCES ? 38 : Math.sqrt(10_000 * areaHa);
         }
     }
 
