@@ -74,7 +74,7 @@ public final class ForestReader {
     }
 
     private ForestData data() {
-        long used = trees.size() + classes.size();
+        long used = (long) trees.size() + classes.size();
         return new ForestData(file, columns.kind(), trees, classes, new RowCount(in, used, in - used, 0), problems);
     }
 

@@ -103,12 +103,17 @@ public final class ForestMaker {
         } else {
             tract = bands(design, window(List.of(), rules), notes);
         }
-        double ha = tract == null ? Double.NaN : new Ground(tract.outline()).areaHa();
-        if (!(Math.abs(ha - forest.areaHa()) <= SAME * forest.areaHa())) {
+        if (tract == null || !(Math.abs(areaHa(tract) - forest.areaHa()) <= SAME * forest.areaHa())) {
             throw new IllegalArgumentException("designs are compared on the same ground, and \"" + design.name()
                     + "\" has another; give both the same [tract], or leave it out of both");
         }
         return new Forest(forest.name(), tract, onTract(forest.trees(), tract, notes), notes);
+    }
+
+    private static double areaHa(Tract tract) {
+        return tract.parts().stream()
+                .mapToDouble(p -> new Ground(p.shape()).areaHa())
+                .sum();
     }
 
     private static String species(String code, Design design) {

@@ -69,8 +69,9 @@ record GridIntegral(double mean, double variance, double truth, long places) {
         return IntStream.range(0, rows * columns)
                 .parallel()
                 .mapToDouble(i -> {
+                    int row = i / columns;
                     double x = ground.box().getMinX() + (i % columns + 0.5) * across;
-                    double y = ground.box().getMinY() + (i / columns + 0.5) * up;
+                    double y = ground.box().getMinY() + (row + 0.5) * up;
                     return ground.holds(x, y) ? value(design, forest, taker.at(x, y, ground, stratum)) : Double.NaN;
                 })
                 .filter(v -> !Double.isNaN(v))

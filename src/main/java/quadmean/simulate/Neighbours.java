@@ -12,7 +12,7 @@ final class Neighbours {
     private final double cell;
     private final int columns;
     private final int rows;
-    private final double @Nullable [][] places;
+    private final double[] @Nullable [] places;
 
     Neighbours(Envelope box, double distance) {
         this.minX = box.getMinX();
@@ -39,6 +39,8 @@ final class Neighbours {
     }
 
     void add(double[] at) {
-        places[(int) ((at[1] - minY) / cell) * columns + (int) ((at[0] - minX) / cell)] = at;
+        int column = (int) ((at[0] - minX) / cell);
+        int row = (int) ((at[1] - minY) / cell);
+        places[row * columns + column] = at;
     }
 }

@@ -149,7 +149,7 @@ final class OutcomeSums {
         square += later.square;
         product += later.product;
         limits.forEach((rule, sums) -> {
-            Limits more = later.limits.get(rule);
+            Limits more = later.limits.getOrDefault(rule, new Limits());
             sums.all += more.all;
             sums.below += more.below;
             sums.above += more.above;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
@@ -82,6 +83,10 @@ final class PaperCrew {
         return new Tree(FILE, t.row(), plot, "", t.species(), t.dbhCm(), height, detail);
     }
 
+    private Ground ground(String stratum) {
+        return Objects.requireNonNull(grounds.get(stratum));
+    }
+
     private static Tally tally(List<Plot> plots, List<ListedPlot> listed) {
         long rows = plots.stream()
                 .mapToLong(p -> p.trees().size() + p.counted().size())
@@ -145,11 +150,11 @@ final class PaperCrew {
             for (int p = 0; p < laid.size(); p++) {
                 LaidPlot place = laid.get(p);
                 String id = String.valueOf(p + 1);
-                Ground ground = isWhole ? forest.whole() : grounds.get(place.stratum());
+                Ground ground = isWhole ? forest.whole() : ground(place.stratum());
                 List<Seen> seen =
                         plotTaker.at(place.at().x, place.at().y, ground, isWhole ? -1 : codes.indexOf(place.stratum()));
                 PlotFacts facts = facts(place, seen, visit[p]);
-                if (facts != PlotFacts.NONE) {
+                if (!facts.equals(PlotFacts.NONE)) {
                     listed.add(new ListedPlot(id, place.stratum(), facts));
                 }
                 if (visit[p]) {
@@ -171,7 +176,7 @@ final class PaperCrew {
             laid.forEach(p -> left.computeIfAbsent(p.stratum(), s ->
                     new int[] {0, paper.visited().getOrDefault(s, 0)})[0]++);
             for (int p = 0; p < visit.length; p++) {
-                int[] rest = left.get(laid.get(p).stratum());
+                int[] rest = Objects.requireNonNull(left.get(laid.get(p).stratum()));
                 visit[p] = random.nextInt(rest[0]) < rest[1];
                 rest[0]--;
                 rest[1] -= visit[p] ? 1 : 0;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -140,7 +141,7 @@ record PaperDesign(Design design, LayoutSettings layout, Map<String, Integer> pl
         List<StratumEntry> strata = new ArrayList<>();
         for (StratumEntry s : real.strata()) {
             Stratum own = s.stratum();
-            double areaHa = grounds.get(own.code()).areaHa();
+            double areaHa = Objects.requireNonNull(grounds.get(own.code())).areaHa();
             strata.add(new StratumEntry(
                     new Stratum(own.code(), own.name(), areaHa), List.of(), s.expectedMean(), s.expectedCvPercent()));
         }
