@@ -13,8 +13,9 @@ import quadmean.units.UnitSystem;
  * @param walks how they are walked, one for each day
  * @param start where the walks start; its name is written beside it
  * @param units what the scale bar counts in
+ * @param seed what laid the plots out
  */
-public record TractMap(List<Area> areas, List<Site> plots, List<Walk> walks, Site start, UnitSystem units) {
+public record TractMap(List<Area> areas, List<Site> plots, List<Walk> walks, Site start, UnitSystem units, long seed) {
     public TractMap {
         areas = List.copyOf(areas);
         plots = List.copyOf(plots);

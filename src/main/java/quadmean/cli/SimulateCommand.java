@@ -130,9 +130,7 @@ final class SimulateCommand extends DesignCommand {
         }
         sayHowLong(trials, rules);
         SimulationStudy study = SimulationStudy.of(
-                trials,
-                new SimulationStudy.Rules(cruises, design.seed(), rules),
-                ProgressLine.of(err(), "Cruising on paper"));
+                trials, new SimulationStudy.Rules(cruises, design.seed(), rules), ProgressLine.of(err()));
         List<Path> written = Results.write(folder(), inputs, SimulationOutputs.of(study));
         SimulationSummary.of(study).forEach(out()::println);
         out().println("Report: " + written.get(0));

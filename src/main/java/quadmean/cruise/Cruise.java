@@ -22,6 +22,7 @@ import quadmean.model.CurveForm;
 import quadmean.model.PlotDesign;
 import quadmean.model.Policy;
 import quadmean.model.Product;
+import quadmean.model.Progress;
 import quadmean.model.Rule;
 import quadmean.model.Sweep;
 import quadmean.model.Tally;
@@ -70,7 +71,7 @@ public final class Cruise {
         if (tally.isRefused()) {
             return new CruiseRun(tally, null, null);
         }
-        CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design));
+        CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design), progress);
         WorkedTally worked = WorkedTally.of(design, books, tally, curves);
         Woods woods = worked.woods();
         List<List<HeightedTree>> byPlot = worked.trees();
@@ -136,12 +137,21 @@ public final class Cruise {
      * @throws IOException if a tally file is missing or cannot be read
      */
     public static CurvesRun curves(Design design) throws IOException {
+        return curves(design, Progress.SILENT);
+    }
+
+    /**
+     * The same, telling how far it has come.
+     *
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static CurvesRun curves(Design design, Progress progress) throws IOException {
         Tally tally = check(design);
         if (tally.isRefused()) {
             return new CurvesRun(tally, null);
         }
         List<Tree> trees = TreeChecks.wholeTrees(tally);
-        CurveTable curves = CurveTable.fit(trees, heightSettings(design));
+        CurveTable curves = CurveTable.fit(trees, heightSettings(design), progress);
         return new CurvesRun(
                 tally,
                 new CurvesRun.Result(

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param defect share of the wood that is no good, in [0, 1]
  * @param edge number of times that it counts, for what its plot misses beyond the boundary; 1 or more
  * @param prediction what 3P sampling foretold of it, in whatever unit; 0 if nothing
+ * @param distanceM horizontal distance from the plot centre or point (m), if measured
  */
 public record TreeDetail(
         int count,
@@ -24,10 +25,20 @@ public record TreeDetail(
         String grade,
         double defect,
         int edge,
-        double prediction) {
+        double prediction,
+        OptionalDouble distanceM) {
     /** One living tree with its top on, and nothing more known. */
-    public static final TreeDetail PLAIN =
-            new TreeDetail(1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty(), "", 0, 1, 0);
+    public static final TreeDetail PLAIN = new TreeDetail(
+            1,
+            TreeStatus.LIVE,
+            Top.WHOLE,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            "",
+            0,
+            1,
+            0,
+            OptionalDouble.empty());
 
     public TreeDetail {
         if (count < 1) {

@@ -106,7 +106,8 @@ final class PaperCrew {
                         "",
                         0,
                         times,
-                        prediction);
+                        prediction,
+                        TreeDetail.PLAIN.distanceM());
     }
 
     /** The work on one tally. */

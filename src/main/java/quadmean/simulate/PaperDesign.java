@@ -41,7 +41,7 @@ record PaperDesign(Design design, LayoutSettings layout, Map<String, Integer> pl
 
     /** Common practice, no source: the defaults of {@code [layout]}. */
     private static final Walking USUAL =
-            new Walking(List.of(), OptionalDouble.empty(), OptionalDouble.empty(), 2000, 1 / 3.0, 8);
+            new Walking(List.of(), OptionalDouble.empty(), LayoutSettings.Slopes.NONE, 2000, 1 / 3.0, 8);
 
     /**
      * Makes a design ready.
@@ -143,7 +143,12 @@ record PaperDesign(Design design, LayoutSettings layout, Map<String, Integer> pl
             Stratum own = s.stratum();
             double areaHa = Objects.requireNonNull(grounds.get(own.code())).areaHa();
             strata.add(new StratumEntry(
-                    new Stratum(own.code(), own.name(), areaHa), List.of(), s.expectedMean(), s.expectedCvPercent()));
+                    new Stratum(own.code(), own.name(), areaHa),
+                    List.of(),
+                    s.expectedMean(),
+                    s.expectedCvPercent(),
+                    s.plotCost(),
+                    s.fewestPlots()));
         }
         return with(real, strata, plot(real), estimation(real, forest), Optional.of(layout));
     }

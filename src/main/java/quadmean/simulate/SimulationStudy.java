@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import quadmean.cruise.Progress;
 import quadmean.design.Design;
 import quadmean.model.IntervalRule;
 import quadmean.model.PlotDesign;
+import quadmean.model.Progress;
 
 /**
  * Designs tried in one forest.

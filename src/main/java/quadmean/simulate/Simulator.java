@@ -8,12 +8,12 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-import quadmean.cruise.Progress;
 import quadmean.cruise.RepeatedCruise;
 import quadmean.design.Design;
 import quadmean.estimate.EstimateRow;
 import quadmean.model.IntervalRule;
 import quadmean.model.Problem;
+import quadmean.model.Progress;
 import quadmean.model.Tally;
 import quadmean.units.Basis;
 
@@ -134,7 +134,8 @@ public final class Simulator {
                     .mapToObj(b -> block(sums, first + b, cruises, seed, rules))
                     .toList()
                     .forEach(part -> add(sums, part));
-            progress.report(Math.toIntExact(Math.min(first + now, blocks)), Math.toIntExact(blocks));
+            progress.report(
+                    Progress.Work.CRUISES, Math.toIntExact(Math.min(first + now, blocks)), Math.toIntExact(blocks));
         }
         List<AttributeOutcome> outcomes =
                 new ArrayList<>(sums.stream().map(OutcomeSums::outcome).toList());

@@ -143,7 +143,8 @@ class MapChartTest {
                 List.of(new Site("1", at, Set.of())),
                 List.of(),
                 new Site("s", at, Set.of()),
-                UnitSystem.METRIC);
+                UnitSystem.METRIC,
+                1);
         Picture picture = MapChart.picture(map);
         assertFalse(picture.svg().contains("NaN"));
         assertFalse(picture.altText().contains("walk"));

@@ -21,7 +21,10 @@ class ShippedDesignsTest {
     private static final Set<String> ESTIMATE = Set.of(
             "report.html",
             "estimate.json",
+            "estimate.schema.json",
             "estimates.csv",
+            "plot-results.csv",
+            "plot-results.geojson",
             "trees.csv",
             "curves.csv",
             "diameters.csv",
@@ -33,6 +36,16 @@ class ShippedDesignsTest {
             "remeasure.csv",
             "problems.csv",
             "tables.xlsx");
+
+    private static final Set<String> CHARTS = Set.of(
+            "chart-estimate-by-species.png",
+            "chart-running-mean.png",
+            "chart-gain.png",
+            "chart-heights.png",
+            "chart-residuals.png",
+            "chart-diameters.png",
+            "chart-stock.png",
+            "chart-error-budget-volume.png");
 
     /** What runs left behind: by command and design, so that none is worked through twice but to compare. */
     private static final Map<String, First> FIRST = new ConcurrentHashMap<>();
@@ -69,21 +82,55 @@ class ShippedDesignsTest {
         if (name.startsWith("demo")) {
             expected.add("logs.csv");
         }
-        assertEquals(expected, first.files().keySet());
+        Set<String> tables = new TreeSet<>(first.files().keySet());
+        tables.removeIf(f -> f.startsWith("chart-"));
+        assertEquals(expected, tables);
+        assertTrue(
+                first.files().keySet().containsAll(CHARTS),
+                first.files().keySet().toString());
+        assertTrue(first.files().getOrDefault("chart-heights.png", "").startsWith("\u0089PNG"));
     }
 
     @ParameterizedTest
-    @CsvSource({"check, demo", "check, idaho-points", "check, pilot-plan", "plan, demo", "plan, pilot-plan"})
+    @CsvSource({
+        "check, demo",
+        "check, idaho-points",
+        "check, pilot-plan",
+        "plan, demo",
+        "plan, pilot-plan",
+        "plan, plan-strata"
+    })
     void commandSucceeds(String command, String name) throws IOException {
         First first = first(command, name);
         first.run().assertCode(0);
-        Set<String> expected =
-                command.equals("plan") ? Set.of("plan.json", "plan.csv", "sheets.html") : Set.of("problems.csv");
+        Set<String> expected = command.equals("plan")
+                ? Set.of("plan.html", "plan.json", "plan.csv", "sheets.html")
+                : Set.of("problems.csv");
         assertEquals(expected, first.files().keySet());
     }
 
+    @Test
+    void planComparesKindsOfPlot() throws IOException {
+        First first = first("plan", "plan-kinds");
+        first.run().assertCode(0);
+        assertEquals(
+                Set.of("plan.html", "plan.json", "plan.csv", "kinds.csv", "sheets.html"),
+                first.files().keySet());
+        assertTrue(
+                first.run().out().contains("Among points with 4 to 8 trees: BAF 10 ft²/ac"),
+                first.run().out());
+    }
+
     @ParameterizedTest
-    @CsvSource({"plan, demo", "plan, pilot-plan", "check, demo", "estimate, demo", "estimate, idaho-points"})
+    @CsvSource({
+        "plan, demo",
+        "plan, pilot-plan",
+        "plan, plan-kinds",
+        "plan, plan-strata",
+        "check, demo",
+        "estimate, demo",
+        "estimate, idaho-points"
+    })
     void secondRunWritesTheSameBytes(String command, String name) throws IOException {
         String design = "designs/" + name + ".toml";
         First first = first(command, name);

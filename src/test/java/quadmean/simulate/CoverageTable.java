@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import quadmean.cruise.Progress;
 import quadmean.design.Design;
 import quadmean.model.IntervalRule;
+import quadmean.model.Progress;
 import quadmean.simulate.Trials.Stand;
 import quadmean.units.Attribute;
 

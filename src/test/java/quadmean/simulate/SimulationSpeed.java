@@ -5,9 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Locale;
-import quadmean.cruise.Progress;
 import quadmean.design.Design;
 import quadmean.model.IntervalRule;
+import quadmean.model.Progress;
 import quadmean.simulate.Trials.Stand;
 
 /** Counts simulated cruises a second: twenty points with mirage on the longleaf map of 584 trees. No test; it asserts nothing. */
@@ -26,7 +26,7 @@ public final class SimulationSpeed {
         Path folder = Files.createTempDirectory("speed");
         Design design = Trials.design(folder, Methods.SIMPLE_RANDOM.design(Stand.LONGLEAF, 20));
         Simulator simulator = Simulator.of(design, Stand.LONGLEAF.forest(design), 1);
-        Progress memory = (done, of) -> {
+        Progress memory = (work, done, of) -> {
             if (done == of || (done >= of / 2 && done < of / 2 + 32)) {
                 System.gc();
                 Runtime r = Runtime.getRuntime();

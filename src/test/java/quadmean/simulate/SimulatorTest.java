@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import quadmean.cruise.Progress;
 import quadmean.design.Design;
 import quadmean.model.IntervalRule;
+import quadmean.model.Progress;
 import quadmean.simulate.Trials.Stand;
 
 class SimulatorTest {
@@ -54,7 +54,7 @@ class SimulatorTest {
     @Test
     void everyCruiseIsCountedOnce() throws IOException {
         AtomicInteger blocks = new AtomicInteger();
-        SimulationResult result = points().run(301, 1, T, (done, of) -> {
+        SimulationResult result = points().run(301, 1, T, (work, done, of) -> {
             assertEquals(5, of);
             blocks.set(done);
         });

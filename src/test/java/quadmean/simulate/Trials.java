@@ -8,13 +8,13 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import quadmean.cruise.Progress;
 import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.design.DesignReading;
 import quadmean.field.ForestReader;
 import quadmean.model.ForestData;
 import quadmean.model.IntervalRule;
+import quadmean.model.Progress;
 
 /** Known forests and designs to cruise them by, for the tests and for the table of coverages. */
 final class Trials {

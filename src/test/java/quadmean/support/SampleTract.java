@@ -113,7 +113,8 @@ public final class SampleTract {
         double north = b.northM() - a.northM();
         double bearing = (Math.toDegrees(Math.atan2(east, north)) + 360) % 360;
         double metres = Math.hypot(east, north);
-        legs.add(new SheetRoute.Leg(day, from, to, bearing, (bearing - 14 + 360) % 360, metres, Double.NaN));
+        legs.add(new SheetRoute.Leg(
+                day, from, to, bearing, (bearing - 14 + 360) % 360, metres, Double.NaN, SheetRoute.Way.OPEN));
         return metres;
     }
 
@@ -140,7 +141,7 @@ public final class SampleTract {
                             points.add(at(set.plot(l.to()).map(SheetPlot::place).orElse(start()))));
             walks.add(new Walk(day.day(), points));
         }
-        return new TractMap(areas(), sites, walks, new Site(START, at(start()), Set.of()), units);
+        return new TractMap(areas(), sites, walks, new Site(START, at(start()), Set.of()), units, 7);
     }
 
     private static List<Area> areas() {
