@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class SimulateCommandTest {
-    private static final String LONGLEAF = "datasets/forests/longleaf.csv";
+    private static final String LONGLEAF = "datasets/longleaf-map.csv";
 
     @TempDir
     private Path folder;

@@ -24,11 +24,11 @@ final class Trials {
 
     /** Forests: three that were mapped, two made up. */
     enum Stand {
-        LONGLEAF("longleaf", 4, 4, 0.05, new Window(0, 0, 200, 200), ForestRules.Pattern.RANDOM),
-        WAKA("waka", 1, 9, 0.02, new Window(0, 0, 100, 100), ForestRules.Pattern.RANDOM),
-        SPRUCES("spruces", 0.2128, 12, 0.005, new Window(0, 0, 56, 38), ForestRules.Pattern.RANDOM),
-        CLUSTERED("uneven-aged", 6, 4, 0.03, null, ForestRules.Pattern.CLUSTERED),
-        REGULAR("uneven-aged", 6, 4, 0.03, null, ForestRules.Pattern.REGULAR);
+        LONGLEAF("longleaf-map", 4, 4, 0.05, new Window(0, 0, 200, 200), ForestRules.Pattern.RANDOM),
+        WAKA("forests/waka", 1, 9, 0.02, new Window(0, 0, 100, 100), ForestRules.Pattern.RANDOM),
+        SPRUCES("forests/spruces", 0.2128, 12, 0.005, new Window(0, 0, 56, 38), ForestRules.Pattern.RANDOM),
+        CLUSTERED("forests/uneven-aged", 6, 4, 0.03, null, ForestRules.Pattern.CLUSTERED),
+        REGULAR("forests/uneven-aged", 6, 4, 0.03, null, ForestRules.Pattern.REGULAR);
 
         private final String file;
         final double areaHa;
@@ -54,7 +54,7 @@ final class Trials {
         }
 
         Forest forest(Design design) throws IOException {
-            ForestData data = ForestReader.read(Path.of("datasets", "forests", file + ".csv"));
+            ForestData data = ForestReader.read(Path.of("datasets", file + ".csv"));
             return Objects.requireNonNull(
                     ForestMaker.make(design, data, Optional.empty(), rules).forest());
         }
