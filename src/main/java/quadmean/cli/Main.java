@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             CurvesCommand.class,
             EstimateCommand.class,
+            SimulateCommand.class,
             HeightCommand.class,
             SlopeCommand.class,
             BorderlineCommand.class,
@@ -42,6 +43,7 @@ import picocli.CommandLine.Spec;
             "  quadmean check designs/demo.toml       # what is wrong with the tally",
             "  quadmean curves designs/demo.toml      # which height curves fit",
             "  quadmean estimate designs/demo.toml    # the report, out/demo/report.html",
+            "  quadmean simulate --help               # try a design in a known forest",
             "  quadmean fit-volume --help             # a volume equation from felled trees",
             "  quadmean height --help                 # calculators: also slope, borderline",
             "  quadmean equations douglas-fir         # published equations for a design",
@@ -120,6 +122,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, height, slope, borderline, equations, fit-volume, start, demo, licences or completion");
+                "name a command: plan, check, curves, estimate, simulate, height, slope, borderline, equations, fit-volume, start, demo, licences or completion");
     }
 }

@@ -54,6 +54,7 @@ import quadmean.units.UnitSystem;
  * @param estimation how to estimate
  * @param tract where the boundary of the tract is, if the design says
  * @param layout how plots are laid out on the map, if the design says
+ * @param simulation what cruises on paper need to know besides
  */
 public record Design(
         Path file,
@@ -86,7 +87,8 @@ public record Design(
         WoodSettings wood,
         EstimateRules estimation,
         Optional<TractSettings> tract,
-        Optional<LayoutSettings> layout) {
+        Optional<LayoutSettings> layout,
+        SimulationSettings simulation) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);

@@ -135,7 +135,8 @@ public final class DesignReader {
                 wood,
                 EstimateParser.parse(root, strata, units),
                 TractParser.parse(root, file),
-                LayoutParser.parse(root, strata, units));
+                LayoutParser.parse(root, strata, units),
+                SimulationParser.parse(root));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, root, design);

@@ -18,6 +18,7 @@ import quadmean.design.PlotExceptions;
 import quadmean.design.PlotRules;
 import quadmean.design.ReadingSettings;
 import quadmean.design.SheetSettings;
+import quadmean.design.SimulationSettings;
 import quadmean.design.SpeciesEntry;
 import quadmean.design.StratumEntry;
 import quadmean.design.WoodSettings;
@@ -154,7 +155,8 @@ public final class SampleCruise {
                 d.wood(),
                 d.estimation(),
                 d.tract(),
-                d.layout());
+                d.layout(),
+                d.simulation());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -235,7 +237,8 @@ public final class SampleCruise {
                 WoodSettings.NONE,
                 EstimateRules.STANDARD,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                SimulationSettings.NONE);
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {

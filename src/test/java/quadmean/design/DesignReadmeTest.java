@@ -85,6 +85,7 @@ class DesignReadmeTest {
                 [plan]
                 [tract]
                 [layout]
+                [simulate]
                 [output]
                 [[stratum]]
                 [logs]
@@ -111,6 +112,7 @@ class DesignReadmeTest {
         "[plan]",
         "[tract]",
         "[layout]",
+        "[simulate]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {
