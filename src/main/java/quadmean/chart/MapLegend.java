@@ -92,7 +92,7 @@ final class MapLegend {
         }
         entries.add(new Entry(start(13, 0), "start"));
         map.walks().forEach(w -> entries.add(new Entry(MapChart.sample(w), "walk, day " + w.day())));
-        entries.add(new Entry("", "seed " + map.seed()));
+        map.seed().ifPresent(s -> entries.add(new Entry("", "seed " + s)));
         return entries;
     }
 

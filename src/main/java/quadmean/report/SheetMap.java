@@ -2,6 +2,7 @@ package quadmean.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Set;
 import quadmean.chart.MapChart;
 import quadmean.chart.Picture;
@@ -29,7 +30,7 @@ public final class SheetMap {
                 set.route().days().stream().map(d -> walk(set, d.day())).toList(),
                 new TractMap.Site(set.route().startName(), at(set.route().start()), Set.of()),
                 units,
-                seed);
+                OptionalLong.of(seed));
     }
 
     private static TractMap.Area area(SheetArea area) {

@@ -143,8 +143,7 @@ class MapChartTest {
                 List.of(new Site("1", at, Set.of())),
                 List.of(),
                 new Site("s", at, Set.of()),
-                UnitSystem.METRIC,
-                1);
+                UnitSystem.METRIC);
         Picture picture = MapChart.picture(map);
         assertFalse(picture.svg().contains("NaN"));
         assertFalse(picture.altText().contains("walk"));
