@@ -54,7 +54,11 @@ public final class ForestReader {
         List<CsvRecord> records;
         try {
             String text = Files.readString(path); // strict: a letter that is none in UTF-8 is no letter to guess at
-            records = CsvReader.builder().ofCsvRecord(text.startsWith("\uFEFF") ? text.substring(1) : text).stream()
+            records = CsvReader.builder()
+                    .allowMissingFields(true)
+                    .allowExtraFields(true)
+                    .ofCsvRecord(text.startsWith("\uFEFF") ? text.substring(1) : text)
+                    .stream()
                     .toList();
         } catch (CsvParseException | CharacterCodingException e) {
             return refused(
