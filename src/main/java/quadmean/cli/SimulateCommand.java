@@ -49,6 +49,7 @@ import quadmean.simulate.Simulator;
 final class SimulateCommand extends DesignCommand {
     private static final int MOST_DESIGNS = 6;
     private static final double LONG_WAIT_SECONDS = 120;
+    private static final int FEW_CRUISES = 500;
 
     @Option(names = "--forest", paramLabel = "FOREST", required = true, description = "Map of trees or stand table.")
     private Path forestFile;
@@ -128,7 +129,9 @@ final class SimulateCommand extends DesignCommand {
         if (!problems.isEmpty()) {
             return refuse(problems, inputs);
         }
-        sayHowLong(trials, rules);
+        if (cruises > FEW_CRUISES) {
+            sayHowLong(trials, rules);
+        }
         SimulationStudy study = SimulationStudy.of(
                 trials, new SimulationStudy.Rules(cruises, design.seed(), rules), ProgressLine.of(err()));
         List<Path> written = Results.write(folder(), inputs, SimulationOutputs.of(study));
