@@ -50,9 +50,10 @@ class ArchitectureTest {
             new Room("cruise", "design field height volume estimate stats model units"),
             new Room("plan", "design model stats units"),
             new Room("layout", "design model measure units", GEOMETRY, PROJECTIONS, GEODESICS, GPX, JSON),
+            new Room("audit", "cruise design estimate stats model units"),
             new Room("chart", RESULTS, PICTURES),
-            new Room("report", "chart layout " + RESULTS, JSON, CSV, WORKBOOK),
-            new Room("cli", "measure field chart report layout " + RESULTS, OPTIONS));
+            new Room("report", "chart layout audit " + RESULTS, JSON, CSV, WORKBOOK),
+            new Room("cli", "measure field chart report layout audit " + RESULTS, OPTIONS));
 
     private static final JavaClasses CODE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

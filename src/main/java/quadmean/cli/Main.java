@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             CurvesCommand.class,
             EstimateCommand.class,
+            AuditCommand.class,
             HeightCommand.class,
             SlopeCommand.class,
             BorderlineCommand.class,
@@ -39,6 +40,7 @@ import picocli.CommandLine.Spec;
             "  quadmean check    designs/demo.toml  what is wrong with the tally",
             "  quadmean curves   designs/demo.toml  which height curves fit",
             "  quadmean estimate designs/demo.toml  the report, out/demo/report.html",
+            "  quadmean audit    designs/demo.toml  a checker's second tally of some plots",
             "  quadmean fit-volume --help           a volume equation from felled trees",
             "  quadmean height --help               calculators: height, slope, borderline",
             "  quadmean equations douglas-fir       published equations to name in a design",
@@ -105,6 +107,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, height, slope, borderline, equations, fit-volume, start, demo or completion");
+                "name a command: plan, check, curves, estimate, audit, height, slope, borderline, equations, fit-volume, start, demo or completion");
     }
 }

@@ -3,6 +3,7 @@ package quadmean.design;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,6 +55,7 @@ import quadmean.units.UnitSystem;
  * @param estimation how to estimate
  * @param tract where the boundary of the tract is, if the design says
  * @param layout how plots are laid out on the map, if the design says
+ * @param followUp what is done during and after the cruise
  */
 public record Design(
         Path file,
@@ -86,7 +88,8 @@ public record Design(
         WoodSettings wood,
         EstimateRules estimation,
         Optional<TractSettings> tract,
-        Optional<LayoutSettings> layout) {
+        Optional<LayoutSettings> layout,
+        FollowUp followUp) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);
@@ -94,6 +97,45 @@ public record Design(
         species = Collections.unmodifiableMap(new LinkedHashMap<>(species));
         volumes = Collections.unmodifiableMap(new LinkedHashMap<>(volumes));
         policies = Map.copyOf(policies);
+    }
+
+    /** The same design on other tallies, of which some plots may be missing without further ado. */
+    public Design onSomePlots(List<TallyFile> others) {
+        Map<Rule, Policy> lenient = new HashMap<>(policies);
+        lenient.put(Rule.PLOT_NOT_IN_TALLY, Policy.DROP);
+        return new Design(
+                file,
+                text,
+                sha256,
+                name,
+                date,
+                units,
+                confidence,
+                targetErrorPercent,
+                targetAttribute,
+                seed,
+                strata,
+                plot,
+                selection,
+                finitePopulation,
+                degreesRule,
+                others,
+                species,
+                height,
+                volumes,
+                lenient,
+                plan,
+                sizes,
+                notes,
+                sheets,
+                counting,
+                exceptions,
+                plotRules,
+                wood,
+                estimation,
+                tract,
+                layout,
+                followUp);
     }
 
     /**

@@ -101,6 +101,7 @@ public final class DesignReader {
         checkTarget(cruise, target, volumes, wood);
         FinitePopulation finite = PlotParser.finitePopulation(selection, "finite_population", root);
         Section output = root.table("output");
+        List<TallyFile> tallies = TallyParser.parse(root, file);
         Design design = new Design(
                 file,
                 text,
@@ -119,7 +120,7 @@ public final class DesignReader {
                 selection
                         .choice("degrees_of_freedom", Options.of(DegreesRule.values(), DegreesRule::id))
                         .orElse(DegreesRule.PLOTS_MINUS_STRATA),
-                TallyParser.parse(root, file),
+                tallies,
                 species,
                 HeightParser.parse(root, units),
                 volumes,
@@ -134,7 +135,8 @@ public final class DesignReader {
                 wood,
                 EstimateParser.parse(root, strata, units),
                 TractParser.parse(root, file),
-                LayoutParser.parse(root, units));
+                LayoutParser.parse(root, units),
+                FollowUpParser.parse(root, file, units, tallies));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, design);

@@ -35,7 +35,8 @@ final class DetailReader {
                 row.text(ColumnRole.GRADE),
                 defect(row, problems),
                 edges.times(row, problems),
-                prediction(row, problems));
+                prediction(row, problems),
+                Double.NaN);
     }
 
     /** What was foretold of the tree; 0 where 3P sampling is not in use. */

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param defect share of the wood that is no good, in [0, 1]
  * @param edge number of times that it counts, for what its plot misses beyond the boundary; 1 or more
  * @param prediction what 3P sampling foretold of it, in whatever unit; 0 if nothing
+ * @param reach its distance from the centre over the farthest at which it is in; NaN if the distance was not taken
  */
 public record TreeDetail(
         int count,
@@ -24,10 +25,11 @@ public record TreeDetail(
         String grade,
         double defect,
         int edge,
-        double prediction) {
+        double prediction,
+        double reach) {
     /** One living tree with its top on, and nothing more known. */
-    public static final TreeDetail PLAIN =
-            new TreeDetail(1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty(), "", 0, 1, 0);
+    public static final TreeDetail PLAIN = new TreeDetail(
+            1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty(), "", 0, 1, 0, Double.NaN);
 
     public TreeDetail {
         if (count < 1) {
@@ -39,6 +41,11 @@ public record TreeDetail(
         if (!(defect >= 0 && defect <= 1)) {
             throw new IllegalArgumentException("the share of defect must lie in [0, 1], got " + defect);
         }
+    }
+
+    /** The same at a distance from the centre, as a share of the farthest at which it is in. */
+    public TreeDetail withReach(double share) {
+        return new TreeDetail(count, status, top, logs, merchantableM, grade, defect, edge, prediction, share);
     }
 
     /** Number of times that the row counts: its trees, each as often as the boundary has it. */

@@ -3,7 +3,7 @@ package quadmean.stats;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 
-/** Two-sided critical values of Student's t. */
+/** Two-sided critical values of Student's t, and its tails. */
 public final class StudentT {
     private StudentT() {}
 
@@ -22,5 +22,14 @@ public final class StudentT {
         }
         Arguments.positive(df, "degrees of freedom");
         return -new TDistribution(null, df).inverseCumulativeProbability(upperTail);
+    }
+
+    /**
+     * Probability of a value above t.
+     *
+     * @param df degrees of freedom, above 0
+     */
+    public static double upperTail(double t, double df) {
+        return new TDistribution(null, Arguments.positive(df, "degrees of freedom")).cumulativeProbability(-t);
     }
 }

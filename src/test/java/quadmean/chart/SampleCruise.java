@@ -13,6 +13,7 @@ import quadmean.cruise.WoodUsed;
 import quadmean.design.Counting;
 import quadmean.design.CruiseNotes;
 import quadmean.design.Design;
+import quadmean.design.FollowUp;
 import quadmean.design.PlanSettings;
 import quadmean.design.PlotExceptions;
 import quadmean.design.PlotRules;
@@ -154,7 +155,8 @@ public final class SampleCruise {
                 d.wood(),
                 d.estimation(),
                 d.tract(),
-                d.layout());
+                d.layout(),
+                d.followUp());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -235,7 +237,8 @@ public final class SampleCruise {
                 WoodSettings.NONE,
                 EstimateRules.STANDARD,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                FollowUp.NONE);
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {

@@ -86,6 +86,8 @@ class DesignReadmeTest {
                 [tract]
                 [layout]
                 [output]
+                [audit]
+                [[crew]]
                 [[stratum]]
                 [logs]
                 [[product]]
@@ -111,6 +113,8 @@ class DesignReadmeTest {
         "[plan]",
         "[tract]",
         "[layout]",
+        "[[crew]]",
+        "[audit]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {

@@ -1,0 +1,32 @@
+package quadmean.design;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a design says of the work during and after the cruise.
+ *
+ * @param crews crews and their plots; none if the design does not say
+ * @param audit a check cruise, if there is one
+ */
+public record FollowUp(List<Crew> crews, Optional<AuditSettings> audit) {
+    /** Nothing said. */
+    public static final FollowUp NONE = new FollowUp(List.of(), Optional.empty());
+
+    public FollowUp {
+        crews = List.copyOf(crews);
+    }
+
+    /** The crew that ran a plot; empty where the design does not say. */
+    public Optional<String> crewOf(String plot) {
+        return crews.stream()
+                .filter(c -> c.plots().contains(plot))
+                .map(Crew::name)
+                .findFirst();
+    }
+
+    /** Tally files that the cruise itself does not read. */
+    public List<TallyFile> tallies() {
+        return audit.map(AuditSettings::tallies).orElse(List.of());
+    }
+}
