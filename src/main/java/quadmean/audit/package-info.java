@@ -1,3 +1,3 @@
-/** What is done during and after a cruise: progress, check cruises, remeasurement, many stands together. */
+/** What is done during and after a cruise. */
 @org.jspecify.annotations.NullMarked
 package quadmean.audit;

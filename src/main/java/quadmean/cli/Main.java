@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             CurvesCommand.class,
             EstimateCommand.class,
+            ProgressCommand.class,
             AuditCommand.class,
             HeightCommand.class,
             SlopeCommand.class,
@@ -40,6 +41,7 @@ import picocli.CommandLine.Spec;
             "  quadmean check    designs/demo.toml  what is wrong with the tally",
             "  quadmean curves   designs/demo.toml  which height curves fit",
             "  quadmean estimate designs/demo.toml  the report, out/demo/report.html",
+            "  quadmean progress designs/demo-progress.toml  a cruise under way: may it stop?",
             "  quadmean audit    designs/demo.toml  a checker's second tally of some plots",
             "  quadmean fit-volume --help           a volume equation from felled trees",
             "  quadmean height --help               calculators: height, slope, borderline",
@@ -107,6 +109,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, audit, height, slope, borderline, equations, fit-volume, start, demo or completion");
+                "name a command: plan, check, curves, estimate, progress, audit, height, slope, borderline, equations, fit-volume, start, demo or completion");
     }
 }

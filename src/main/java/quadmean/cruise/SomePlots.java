@@ -6,8 +6,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import quadmean.design.Design;
+import quadmean.design.StratumEntry;
 import quadmean.design.TallyFile;
 import quadmean.estimate.SampledPlot;
 import quadmean.field.TallyReader;
@@ -37,22 +37,27 @@ public final class SomePlots {
     }
 
     /**
-     * Works through the plots that a cruise has so far.
+     * Works through the plots that a cruise has so far. Strata without any are left out of the estimate, as the design of the result
+     * shows.
      *
-     * @param chosen numbers of the plots to work with
      * @throws IOException if a tally file is missing or cannot be read
      */
-    public static CruiseRun run(Design design, Predicate<String> chosen) throws IOException {
+    public static CruiseRun run(Design design) throws IOException {
         Design part = design.onSomePlots(design.tallies());
         WoodBooks books = WoodBooks.of(part);
         Tally tally = Cruise.check(part, books, lenient(TallyReader.read(part)));
-        List<Plot> plots =
-                tally.plots().stream().filter(p -> chosen.test(p.id())).toList();
-        Tally of = new Tally(plots, tally.rows(), tally.problems(), tally.listed());
-        return Cruise.run(part, books, of, Progress.SILENT);
+        List<StratumEntry> begun = part.strata().stream()
+                .filter(s -> tally.plots().stream()
+                        .anyMatch(p -> p.stratum().equals(s.stratum().code())))
+                .toList();
+        return Cruise.run(part.onStrata(begun), books, tally, Progress.SILENT);
     }
 
+    /** Without a single plot there is nothing to work with. */
     private static Tally lenient(Tally tally) {
+        if (tally.plots().isEmpty()) {
+            return tally;
+        }
         return new Tally(
                 tally.plots(),
                 tally.rows(),

@@ -103,6 +103,15 @@ public record Design(
     public Design onSomePlots(List<TallyFile> others) {
         Map<Rule, Policy> lenient = new HashMap<>(policies);
         lenient.put(Rule.PLOT_NOT_IN_TALLY, Policy.DROP);
+        return with(strata, others, lenient);
+    }
+
+    /** The same design for some of its strata. */
+    public Design onStrata(List<StratumEntry> some) {
+        return with(some, tallies, policies);
+    }
+
+    private Design with(List<StratumEntry> some, List<TallyFile> others, Map<Rule, Policy> lenient) {
         return new Design(
                 file,
                 text,
@@ -114,7 +123,7 @@ public record Design(
                 targetErrorPercent,
                 targetAttribute,
                 seed,
-                strata,
+                some,
                 plot,
                 selection,
                 finitePopulation,

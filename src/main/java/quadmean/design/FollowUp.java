@@ -8,10 +8,11 @@ import java.util.Optional;
  *
  * @param crews crews and their plots; none if the design does not say
  * @param audit a check cruise, if there is one
+ * @param progress how a cruise under way is judged
  */
-public record FollowUp(List<Crew> crews, Optional<AuditSettings> audit) {
+public record FollowUp(List<Crew> crews, Optional<AuditSettings> audit, ProgressSettings progress) {
     /** Nothing said. */
-    public static final FollowUp NONE = new FollowUp(List.of(), Optional.empty());
+    public static final FollowUp NONE = new FollowUp(List.of(), Optional.empty(), ProgressSettings.USUAL);
 
     public FollowUp {
         crews = List.copyOf(crews);

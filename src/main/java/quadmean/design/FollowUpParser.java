@@ -13,7 +13,7 @@ final class FollowUpParser {
     private FollowUpParser() {}
 
     static FollowUp parse(Section root, Path file, UnitSystem units, List<TallyFile> cruise) {
-        return new FollowUp(crews(root), AuditParser.parse(root, file, units, cruise));
+        return new FollowUp(crews(root), AuditParser.parse(root, file, units, cruise), ProgressParser.parse(root));
     }
 
     private static List<Crew> crews(Section root) {

@@ -32,8 +32,11 @@ public final class StandMean {
         return new StandMean(Sample.of(strata, plots, settings), settings, attribute);
     }
 
-    /** The estimate. */
+    /** The estimate; NaN without an error where a stratum has no plots. */
     public MeanEstimate estimate() {
+        if (!sample.isComplete()) {
+            return new MeanEstimate(0, 0, Double.NaN, Double.NaN, Double.NaN);
+        }
         return sample.mean(PlotValue.of(settings.plot(), attribute, stem -> true));
     }
 

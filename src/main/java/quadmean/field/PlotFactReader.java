@@ -52,6 +52,11 @@ final class PlotFactReader {
                         .convert(number(row, "strip_length", false, v -> v > 0, "a length above 0"), Unit.METRE));
     }
 
+    /** The subset of the plan that the plot belongs to; empty where none is said. */
+    String subset(Row row) {
+        return text(row, "subset", false);
+    }
+
     private boolean isAuxiliary(double value) {
         boolean ratio = estimator == Estimator.RATIO || estimator == Estimator.DOUBLE_RATIO;
         return !ratio || value >= 0;

@@ -87,6 +87,7 @@ class DesignReadmeTest {
                 [layout]
                 [output]
                 [audit]
+                [progress]
                 [[crew]]
                 [[stratum]]
                 [logs]
@@ -115,6 +116,7 @@ class DesignReadmeTest {
         "[layout]",
         "[[crew]]",
         "[audit]",
+        "[progress]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {
