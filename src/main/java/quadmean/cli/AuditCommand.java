@@ -34,7 +34,7 @@ final class AuditCommand extends DesignCommand {
                     "\"audit\" needs the checker's tally; add [audit] and [[audit.tally]] to " + design.file()
                             + ", as designs/README.md tells");
         }
-        checkThere(design.followUp().tallies());
+        checkThere(design.followUp().audit().orElseThrow().tallies());
         AuditRun run = Audit.run(design);
         CheckCruise check = run.result();
         if (check == null) {

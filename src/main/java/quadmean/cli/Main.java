@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             EstimateCommand.class,
             ProgressCommand.class,
             AuditCommand.class,
+            GrowthCommand.class,
             HeightCommand.class,
             SlopeCommand.class,
             BorderlineCommand.class,
@@ -43,6 +44,7 @@ import picocli.CommandLine.Spec;
             "  quadmean estimate designs/demo.toml  the report, out/demo/report.html",
             "  quadmean progress designs/demo-progress.toml  a cruise under way: may it stop?",
             "  quadmean audit    designs/demo.toml  a checker's second tally of some plots",
+            "  quadmean growth   designs/demo-growth.toml  permanent plots at two dates",
             "  quadmean fit-volume --help           a volume equation from felled trees",
             "  quadmean height --help               calculators: height, slope, borderline",
             "  quadmean equations douglas-fir       published equations to name in a design",
@@ -109,6 +111,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, progress, audit, height, slope, borderline, equations, fit-volume, start, demo or completion");
+                "name a command: plan, check, curves, estimate, progress, audit, growth, height, slope, borderline, equations, fit-volume, start, demo or completion");
     }
 }

@@ -43,7 +43,16 @@ public final class SomePlots {
      * @throws IOException if a tally file is missing or cannot be read
      */
     public static CruiseRun run(Design design) throws IOException {
-        Design part = design.onSomePlots(design.tallies());
+        return run(design, design.tallies());
+    }
+
+    /**
+     * The same with other tally files.
+     *
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static CruiseRun run(Design design, List<TallyFile> files) throws IOException {
+        Design part = design.onSomePlots(files);
         WoodBooks books = WoodBooks.of(part);
         Tally tally = Cruise.check(part, books, lenient(TallyReader.read(part)));
         List<StratumEntry> begun = part.strata().stream()

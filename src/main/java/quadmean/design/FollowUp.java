@@ -2,6 +2,7 @@ package quadmean.design;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a design says of the work during and after the cruise.
@@ -9,10 +10,16 @@ import java.util.Optional;
  * @param crews crews and their plots; none if the design does not say
  * @param audit a check cruise, if there is one
  * @param progress how a cruise under way is judged
+ * @param remeasurement an earlier date of permanent plots, if there is one
  */
-public record FollowUp(List<Crew> crews, Optional<AuditSettings> audit, ProgressSettings progress) {
+public record FollowUp(
+        List<Crew> crews,
+        Optional<AuditSettings> audit,
+        ProgressSettings progress,
+        Optional<RemeasurementSettings> remeasurement) {
     /** Nothing said. */
-    public static final FollowUp NONE = new FollowUp(List.of(), Optional.empty(), ProgressSettings.USUAL);
+    public static final FollowUp NONE =
+            new FollowUp(List.of(), Optional.empty(), ProgressSettings.USUAL, Optional.empty());
 
     public FollowUp {
         crews = List.copyOf(crews);
@@ -28,6 +35,10 @@ public record FollowUp(List<Crew> crews, Optional<AuditSettings> audit, Progress
 
     /** Tally files that the cruise itself does not read. */
     public List<TallyFile> tallies() {
-        return audit.map(AuditSettings::tallies).orElse(List.of());
+        return Stream.concat(
+                        audit.map(AuditSettings::tallies).stream(),
+                        remeasurement.map(RemeasurementSettings::tallies).stream())
+                .flatMap(List::stream)
+                .toList();
     }
 }

@@ -13,7 +13,11 @@ final class FollowUpParser {
     private FollowUpParser() {}
 
     static FollowUp parse(Section root, Path file, UnitSystem units, List<TallyFile> cruise) {
-        return new FollowUp(crews(root), AuditParser.parse(root, file, units, cruise), ProgressParser.parse(root));
+        return new FollowUp(
+                crews(root),
+                AuditParser.parse(root, file, units, cruise),
+                ProgressParser.parse(root),
+                RemeasurementParser.parse(root, file, units, cruise));
     }
 
     private static List<Crew> crews(Section root) {

@@ -46,6 +46,11 @@ public final class StandMean {
         return sample.mean(p -> value.applyAsDouble(p) + more.applyAsDouble(p));
     }
 
+    /** Mean per hectare of any number that plots have per hectare, under the same sampling design. */
+    public MeanEstimate estimateOf(ToDoubleFunction<SampledPlot> value) {
+        return sample.mean(value);
+    }
+
     /** By how much the mean grows with each unit more per hectare on a plot; the mean is linear in the values of the plots. */
     public double weight(SampledPlot plot) {
         return sample.mean(p -> p.id().equals(plot.id()) && p.stratum().equals(plot.stratum()) ? 1 : 0)

@@ -314,6 +314,14 @@ public enum Rule {
             "nothing, if it is right; else mend the file",
             Policy.KEEP,
             EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    TREE_UNNUMBERED(
+            "tree-unnumbered",
+            "trees of permanent plots have numbers, each once in its plot at either date",
+            "write the number of the tag; mend numbers that stand twice"),
+    TREE_ABSENT(
+            "tree-absent",
+            "each tree of the earlier date is found again, living or dead, unless remeasurement.absent says what became of it",
+            "enter the tree with its status, or say absent = \"cut\" or \"dead\" in [remeasurement]"),
     STRATUM_ONE_PLOT(
             "stratum-one-plot",
             "each stratum has two plots or more, where the design asks for that",

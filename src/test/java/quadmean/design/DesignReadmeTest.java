@@ -88,6 +88,7 @@ class DesignReadmeTest {
                 [output]
                 [audit]
                 [progress]
+                [remeasurement]
                 [[crew]]
                 [[stratum]]
                 [logs]
@@ -117,6 +118,7 @@ class DesignReadmeTest {
         "[[crew]]",
         "[audit]",
         "[progress]",
+        "[remeasurement]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {
