@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             ProgressCommand.class,
             AuditCommand.class,
             GrowthCommand.class,
+            CombineCommand.class,
             HeightCommand.class,
             SlopeCommand.class,
             BorderlineCommand.class,
@@ -45,6 +46,7 @@ import picocli.CommandLine.Spec;
             "  quadmean progress designs/demo-progress.toml  a cruise under way: may it stop?",
             "  quadmean audit    designs/demo.toml  a checker's second tally of some plots",
             "  quadmean growth   designs/demo-growth.toml  permanent plots at two dates",
+            "  quadmean combine  designs/stands.csv  many stands: totals and what their errors share",
             "  quadmean fit-volume --help           a volume equation from felled trees",
             "  quadmean height --help               calculators: height, slope, borderline",
             "  quadmean equations douglas-fir       published equations to name in a design",
@@ -111,6 +113,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, progress, audit, growth, height, slope, borderline, equations, fit-volume, start, demo or completion");
+                "name a command: plan, check, curves, estimate, progress, audit, growth, combine, height, slope, borderline, equations, fit-volume, start, demo or completion");
     }
 }

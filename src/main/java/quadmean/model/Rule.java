@@ -314,6 +314,10 @@ public enum Rule {
             "nothing, if it is right; else mend the file",
             Policy.KEEP,
             EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    STAND_LIST(
+            "stand-list",
+            "each row of a list of stands names a design, and none twice",
+            "write the path of the design as seen from the list"),
     TREE_UNNUMBERED(
             "tree-unnumbered",
             "trees of permanent plots have numbers, each once in its plot at either date",
