@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             HeightCommand.class,
             SlopeCommand.class,
             BorderlineCommand.class,
+            CalibrateCommand.class,
             EquationsCommand.class,
             FitVolumeCommand.class,
             StartCommand.class,
@@ -48,7 +49,7 @@ import picocli.CommandLine.Spec;
             "  quadmean growth   designs/demo-growth.toml  permanent plots at two dates",
             "  quadmean combine  designs/stands.csv  many stands: totals and what their errors share",
             "  quadmean fit-volume --help           a volume equation from felled trees",
-            "  quadmean height --help               calculators: height, slope, borderline",
+            "  quadmean height --help               calculators: height, slope, borderline, calibrate",
             "  quadmean equations douglas-fir       published equations to name in a design",
             "",
             "Exit codes: 0 done; 1 input refused, problems listed; 2 wrong usage or a named",
@@ -113,6 +114,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, progress, audit, growth, combine, height, slope, borderline, equations, fit-volume, start, demo or completion");
+                "name a command: plan, check, curves, estimate, progress, audit, growth, combine, height, slope, borderline, calibrate, equations, fit-volume, start, demo or completion");
     }
 }

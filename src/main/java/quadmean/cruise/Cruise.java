@@ -130,6 +130,10 @@ public final class Cruise {
     /** What plots that are not like the others mean for the estimate. */
     private static List<String> plotNotes(Design design) {
         List<String> notes = new ArrayList<>();
+        String corrected = design.followUp().instrument().note();
+        if (!corrected.isEmpty()) {
+            notes.add(corrected);
+        }
         String boundary = design.plotRules().boundary().note();
         if (!boundary.isEmpty()) {
             notes.add(boundary);

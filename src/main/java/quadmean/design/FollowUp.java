@@ -11,15 +11,17 @@ import java.util.stream.Stream;
  * @param audit a check cruise, if there is one
  * @param progress how a cruise under way is judged
  * @param remeasurement an earlier date of permanent plots, if there is one
+ * @param instrument corrections of readings
  */
 public record FollowUp(
         List<Crew> crews,
         Optional<AuditSettings> audit,
         ProgressSettings progress,
-        Optional<RemeasurementSettings> remeasurement) {
+        Optional<RemeasurementSettings> remeasurement,
+        InstrumentSettings instrument) {
     /** Nothing said. */
-    public static final FollowUp NONE =
-            new FollowUp(List.of(), Optional.empty(), ProgressSettings.USUAL, Optional.empty());
+    public static final FollowUp NONE = new FollowUp(
+            List.of(), Optional.empty(), ProgressSettings.USUAL, Optional.empty(), InstrumentSettings.NONE);
 
     public FollowUp {
         crews = List.copyOf(crews);

@@ -17,7 +17,8 @@ final class FollowUpParser {
                 crews(root),
                 AuditParser.parse(root, file, units, cruise),
                 ProgressParser.parse(root),
-                RemeasurementParser.parse(root, file, units, cruise));
+                RemeasurementParser.parse(root, file, units, cruise),
+                InstrumentParser.parse(root));
     }
 
     private static List<Crew> crews(Section root) {

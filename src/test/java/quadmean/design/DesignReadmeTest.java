@@ -89,6 +89,7 @@ class DesignReadmeTest {
                 [audit]
                 [progress]
                 [remeasurement]
+                [instrument]
                 [[crew]]
                 [[stratum]]
                 [logs]
@@ -119,6 +120,7 @@ class DesignReadmeTest {
         "[audit]",
         "[progress]",
         "[remeasurement]",
+        "[instrument]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {
