@@ -49,7 +49,8 @@ final class AuditPage {
         html.section("plots", "Plots").raw(tables.plots());
         html.element("p", text.valueSentence());
         html.element("p", text.equivalenceSentence());
-        html.element("p", text.standSentence()).endSection();
+        html.element("p", text.standSentence());
+        html.element("p", "notes", text.standing()).endSection();
         html.section("trees", "Trees").raw(tables.trees()).endSection();
         rows(html);
         html.section("method", "Methods").raw("<ul>\n");

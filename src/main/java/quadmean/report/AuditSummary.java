@@ -23,6 +23,7 @@ public final class AuditSummary {
         lines.add(text.valueSentence());
         lines.add(text.equivalenceSentence());
         lines.add(text.standSentence());
+        lines.add(text.standing());
         lines.addAll(check.notes());
         return lines.stream()
                 .filter(l -> !l.isEmpty())

@@ -140,6 +140,11 @@ final class AuditText {
         return value < 0.0001 ? "p < 0.0001" : String.format(Locale.ROOT, "p = %.4f", value);
     }
 
+    /** How far the equations can be trusted; empty where nothing needs saying. */
+    String standing() {
+        return Facts.standingSentence(check.cruise(), check.value().attribute());
+    }
+
     /** Whether crew and checker are shown to agree, in a sentence. */
     String equivalenceSentence() {
         ValueCheck v = check.value();

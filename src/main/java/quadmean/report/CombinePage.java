@@ -35,9 +35,8 @@ final class CombinePage {
                 text.area(combined.all()) + ", " + Headline.count(combined.all().plots(), "plot"));
         answers(html);
         html.raw("</header>\n");
-        html.section("stands", "Stands")
-                .raw(table("By stand", combined.totals()))
-                .endSection();
+        html.section("stands", "Stands").raw(table("By stand", combined.totals()));
+        html.element("p", "notes", text.standing()).endSection();
         if (!combined.groups().isEmpty()) {
             html.section("groups", "Groups")
                     .raw(table("By group of the list", combined.groups()))

@@ -30,8 +30,12 @@ public final class CombineSummary {
                 "Standard error %s; it would be %s if shared errors averaged out.",
                 text.se(combined.all(), combined.all().totalSe()),
                 text.se(combined.all(), combined.averagedSe())));
+        lines.add(text.standing());
         lines.addAll(combined.notes());
-        return lines.stream().map(l -> l.replace('\u00a0', ' ')).toList();
+        return lines.stream()
+                .filter(l -> !l.isEmpty())
+                .map(l -> l.replace('\u00a0', ' '))
+                .toList();
     }
 
     private static String line(CombineText text, StandTotal t) {

@@ -31,6 +31,17 @@ final class CombineText {
         return combined.attribute().unit(Basis.TOTAL, UnitSystem.METRIC).convert(metric, unit());
     }
 
+    /** How far the equations of the stands can be trusted, each said once; empty where nothing needs saying. */
+    String standing() {
+        return String.join(
+                " ",
+                combined.stands().stream()
+                        .map(s -> Facts.standingSentence(s.cruise(), combined.attribute()))
+                        .filter(s -> !s.isEmpty())
+                        .distinct()
+                        .toList());
+    }
+
     private Rounding rounding(StandTotal t) {
         return Rounding.of(in(t.sampling().mean()), in(t.totalSe()));
     }

@@ -50,7 +50,8 @@ final class GrowthPage {
                     "growth-" + g.attribute().id(),
                     Wording.capital(g.attribute().label()));
             html.raw(table(g));
-            html.element("p", text.pairing(g)).endSection();
+            html.element("p", text.pairing(g));
+            html.element("p", "notes", text.standing(g)).endSection();
         }
         html.section("again", "Trees to look at again");
         if (growth.findings().isEmpty()) {

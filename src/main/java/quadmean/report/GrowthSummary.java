@@ -25,6 +25,7 @@ public final class GrowthSummary {
                     + (c.isChange() ? ", " + text.yearly(g, c) + " a year" : ""));
         }
         lines.add(text.pairing(g));
+        lines.add(text.standing(g));
         growth.findings().forEach(f -> lines.add("  look again: " + f));
         lines.addAll(growth.notes());
         return lines.stream()

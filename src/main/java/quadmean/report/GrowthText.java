@@ -77,6 +77,11 @@ final class GrowthText {
                 .text(in(g.attribute(), e.mean()) / years);
     }
 
+    /** How far the equations can be trusted; empty where nothing needs saying. */
+    String standing(AttributeGrowth g) {
+        return Facts.standingSentence(growth.after(), g.attribute());
+    }
+
     /** What pairing does, in a sentence; empty without errors. */
     String pairing(AttributeGrowth g) {
         MeanEstimate change = g.of(Component.CHANGE);

@@ -81,6 +81,7 @@ final class ProgressPage {
                 });
         text.stopping().forEach(line -> html.element("p", "small", line));
         html.raw("</div>\n</div>\n");
+        html.element("p", "notes", text.standing());
         if (!text.caution().isEmpty()) {
             html.element("p", "warn", text.caution());
         }

@@ -28,6 +28,7 @@ public final class ProgressSummary {
         lines.addAll(text.stopping());
         lines.add("All plots so far: " + text.estimate());
         lines.add(text.target());
+        lines.add(text.standing());
         lines.add(text.caution());
         report.crews()
                 .forEach(c -> lines.add("  crew " + c.crew() + ": " + Headline.count(c.plots(), "plot") + ", "

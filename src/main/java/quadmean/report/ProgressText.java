@@ -64,6 +64,11 @@ final class ProgressText {
                 .orElse("no estimate of a total");
     }
 
+    /** How far the equations can be trusted; empty where nothing needs saying. */
+    String standing() {
+        return Facts.standingSentence(report.cruise(), design.targetAttribute());
+    }
+
     /** Error against target, and plots that should reach it. */
     String target() {
         PlotsNeeded needed = report.cruise().estimate().needed().get(0);
