@@ -48,7 +48,7 @@ class ArchitectureTest {
             new Room("volume", "model stats units"),
             new Room("estimate", "model stats units height volume"),
             new Room("cruise", "design field height volume estimate stats model units"),
-            new Room("plan", "design model stats units"),
+            new Room("plan", "design model measure stats units"),
             new Room("layout", "design model measure units", GEOMETRY, PROJECTIONS, GEODESICS, GPX, JSON),
             new Room("audit", "cruise design estimate stats model units"),
             new Room("chart", RESULTS, PICTURES),

@@ -49,6 +49,21 @@ final class Drawing {
         return chart;
     }
 
+    /** The same with a legend of long names: a list below the chart. */
+    static XYChart listed(String xTitle, String yTitle, int entries) {
+        XYChart chart = new XYChartBuilder()
+                .width(WIDTH)
+                .height(HEIGHT + ENTRY_HEIGHT * entries)
+                .xAxisTitle(xTitle)
+                .yAxisTitle(yTitle)
+                .build();
+        dress(chart.getStyler());
+        chart.getStyler()
+                .setLegendPosition(Styler.LegendPosition.OutsideS)
+                .setLegendLayout(Styler.LegendLayout.Vertical);
+        return chart;
+    }
+
     /** A bar chart whose legend has so many entries. */
     static CategoryChart bars(String xTitle, String yTitle, int entries) {
         CategoryChart chart = new CategoryChartBuilder()

@@ -48,14 +48,18 @@ final class MapLabels {
         }
     }
 
+    /** What is drawn where a label could come to lie. */
+    private record Near(List<Box> taken, List<Box> marks, List<double[]> lines) {}
+
     /** Takes the best place for a text beside a mark. */
     Box place(String text, double x, double y) {
         double wide = LETTER_WIDTH * size * text.codePointCount(0, text.length());
+        Near near = near(x, y, GAP + wide + size);
         Box best = null;
         double least = Double.POSITIVE_INFINITY;
         for (double[] side : SIDES) {
             Box box = box(side, x, y, wide);
-            double cost = cost(box, x, y);
+            double cost = cost(box, near);
             if (best == null || cost < least) {
                 least = cost;
                 best = box;
@@ -65,6 +69,27 @@ final class MapLabels {
         return best;
     }
 
+    /** What meets the square around a mark; its own mark is left out. */
+    private Near near(double x, double y, double far) {
+        Box around = new Box(x - far, y - far, x + far, y + far);
+        return new Near(
+                taken.stream().filter(around::meets).toList(),
+                marks.stream()
+                        .filter(m -> m[0] != x || m[1] != y)
+                        .map(m -> new Box(m[0] - MARK, m[1] - MARK, m[0] + MARK, m[1] + MARK))
+                        .filter(around::meets)
+                        .toList(),
+                lines.stream().filter(l -> passes(around, l)).toList());
+    }
+
+    /** Whether a line could run through a box. */
+    private static boolean passes(Box box, double[] line) {
+        return Math.max(line[0], line[2]) >= box.left
+                && Math.min(line[0], line[2]) <= box.right
+                && Math.max(line[1], line[3]) >= box.top
+                && Math.min(line[1], line[3]) <= box.bottom;
+    }
+
     private Box box(double[] side, double x, double y, double wide) {
         double middle = x + side[0] * (GAP + wide / 2);
         // beside the mark the letters are centred on it; above and below they stay clear of it
@@ -72,14 +97,10 @@ final class MapLabels {
         return new Box(middle - wide / 2, centre - size * 0.42, middle + wide / 2, centre + size * 0.42);
     }
 
-    private double cost(Box box, double x, double y) {
-        double cost = ON_A_LABEL * taken.stream().filter(box::meets).count();
-        for (double[] m : marks) {
-            boolean own = m[0] == x && m[1] == y;
-            Box mark = new Box(m[0] - MARK, m[1] - MARK, m[0] + MARK, m[1] + MARK);
-            cost += !own && box.meets(mark) ? ON_A_MARK : 0;
-        }
-        for (double[] line : lines) {
+    private double cost(Box box, Near near) {
+        double cost = ON_A_LABEL * near.taken.stream().filter(box::meets).count()
+                + ON_A_MARK * near.marks.stream().filter(box::meets).count();
+        for (double[] line : near.lines) {
             cost += ON_A_LINE * share(box, line);
         }
         boolean out = box.left < 0 || box.right > MapFrame.WIDTH || box.top < 0 || box.bottom > height;

@@ -21,12 +21,13 @@ import quadmean.units.DistanceTo;
             "",
             "Examples:",
             "  quadmean borderline --factor 20ft2/ac --dbh 14in --distance 27ft --to centre",
-            "  quadmean borderline --factor 4m2/ha --dbh 30cm --distance 7.6m --slope 30%% --to face",
+            "  quadmean borderline --factor 4m2/ha --dbh 30cm --distance 7.6m --to face",
             "  quadmean borderline --table --units us",
             "  quadmean borderline --table --factor 20ft2/ac",
             "  quadmean borderline --table --factor 4 --units metric --dbh-to 60",
             "",
-            "Limits to the centre and to the face differ by half a diameter: use one of them all cruise long."
+            "Limits to the centre and to the face differ by half a diameter: use one of",
+            "them all cruise long."
         })
 final class BorderlineCommand extends PocketCommand {
     /** From this chance of being wrong on, the tree is worth a second measurement. Common practice, no source. */

@@ -31,7 +31,8 @@ import quadmean.report.ProblemsCsv;
             "  quadmean check designs/demo.toml",
             "  quadmean check designs/demo.toml --copy",
             "  quadmean check --init datasets/demo-tally.csv --out new.toml",
-            "What happens to a row that breaks a rule is set under [policy] in the design: refuse, drop or keep."
+            "What happens to a row that breaks a rule is set under [policy] in the design:",
+            "refuse, drop or keep."
         })
 final class CheckCommand extends DesignCommand {
     @Option(
@@ -69,7 +70,8 @@ final class CheckCommand extends DesignCommand {
                 .lines()
                 .filter(l -> l.startsWith("# not in use") || l.startsWith("plots = "))
                 .forEach(l -> out().println("  " + l));
-        out().println("Next: fill in the " + draft.gaps().size() + " marked lines, then quadmean check " + target);
+        talk().written(List.of(target));
+        talk().next("fill in the " + draft.gaps().size() + " marked lines, then quadmean check " + target);
         return ExitCode.DONE;
     }
 
@@ -116,7 +118,9 @@ final class CheckCommand extends DesignCommand {
         written.stream()
                 .skip(1)
                 .forEach(p -> out().println("To mend: " + p + " (then name it under file in the design)"));
-        out().println("Next: quadmean estimate " + design.file());
+        talk().tell(s -> s.rows(tally.rows()));
+        talk().tell(s -> s.problems(tally.problems()));
+        talk().next("quadmean estimate " + design.file());
         return ExitCode.DONE;
     }
 

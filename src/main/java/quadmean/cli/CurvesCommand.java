@@ -27,20 +27,24 @@ final class CurvesCommand extends DesignCommand {
     @Override
     ExitCode run(Design design) throws IOException {
         TallyNeeded.check(design, "curves");
-        CurvesRun run = Cruise.curves(design);
+        CurvesRun run = Cruise.curves(design, talk().progress());
         CurvesRun.Result result = run.result();
         if (result == null) {
             return refuse(run.tally().problems(), inputs(design));
         }
-        ProblemPrinter.print(err(), run.tally().problems());
+        ProblemPrinter.print(talk().notes(), run.tally().problems());
         ChartSet charts = CurveCharts.of(result);
         if (!charts.missing().isEmpty()) {
-            err().println(charts.missing());
+            talk().notes().println(charts.missing());
         }
         List<Path> written = write(design, CurveOutputs.of(result, charts));
         CurveSummary.of(result).forEach(out()::println);
         out().println(ProblemPrinter.rows(run.tally().rows()));
         written.stream().filter(p -> p.endsWith("curves.html")).forEach(p -> out().println("Curves: " + p));
+        talk().tell(s -> s.curves(result.curves()));
+        talk().tell(s -> s.rows(run.tally().rows()));
+        talk().tell(s -> s.problems(run.tally().problems()));
+        talk().next("open " + folder().resolve("curves.html") + ", then quadmean estimate " + design.file());
         return ExitCode.DONE;
     }
 }

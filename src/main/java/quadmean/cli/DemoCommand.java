@@ -2,14 +2,14 @@ package quadmean.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code quadmean demo}: the whole job on an invented stand, in a folder of the user's choosing. */
 @Command(
@@ -36,8 +36,8 @@ final class DemoCommand implements Callable<Integer> {
             description = "The folder, made if it is not there. Default: ${DEFAULT-VALUE}.")
     private Path folder;
 
-    @Spec
-    private CommandSpec spec;
+    @Mixin
+    private Talk talk;
 
     private static Map<String, String> steps() {
         Map<String, String> steps = new LinkedHashMap<>();
@@ -50,24 +50,40 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        try {
+            return answer();
+        } catch (CommandException e) {
+            throw talk.fail(e);
+        }
+    }
+
+    private int answer() {
         Map<String, String> files = new LinkedHashMap<>();
         FILES.forEach(f -> files.put(f, "/quadmean/demo/" + f));
         Packaged.copy(folder, files);
-        PrintWriter out = spec.commandLine().getOut();
+        talk.written(FILES.stream().map(folder::resolve).toList());
+        PrintWriter out = talk.out();
         Path design = folder.resolve(DESIGN);
         Path results = folder.resolve("out");
         for (Map.Entry<String, String> step : STEPS.entrySet()) {
             out.println(step.getValue());
             out.println("  quadmean " + step.getKey() + " " + design + " --out " + results);
-            int code = Main.run(
-                    out, spec.commandLine().getErr(), step.getKey(), design.toString(), "--out", results.toString());
+            int code = Main.run(out, talk.err(), words(step.getKey(), design, results));
             if (code != ExitCode.DONE.code()) {
                 return code;
             }
             out.println();
         }
-        out.println("Next: open " + results.resolve("report.html") + ", change a line of " + design
+        talk.next("open " + results.resolve("report.html") + ", change a line of " + design
                 + " and run a step again; for a cruise of your own: quadmean start DIR");
-        return ExitCode.DONE.code();
+        return talk.end(ExitCode.DONE);
+    }
+
+    private String[] words(String command, Path design, Path results) {
+        List<String> words = new ArrayList<>(List.of(command, design.toString(), "--out", results.toString()));
+        if (!talk.isInSentences()) {
+            words.add("--quiet");
+        }
+        return words.toArray(String[]::new);
     }
 }

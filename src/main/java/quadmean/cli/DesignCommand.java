@@ -12,13 +12,13 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quadmean.design.Design;
 import quadmean.design.DesignReader;
 import quadmean.design.DesignReading;
+import quadmean.design.KindsSettings;
 import quadmean.design.TallyFile;
 import quadmean.model.Problem;
 import quadmean.report.Content;
@@ -28,6 +28,7 @@ import quadmean.report.ProblemsCsv;
 @Command(mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false)
 abstract class DesignCommand implements Callable<Integer> {
     private static final String PROBLEMS = "problems.csv";
+    private static final String MEND = "mend what is listed, as its column to_do says, and run the command again";
 
     @Parameters(paramLabel = "DESIGN", description = "The design file, such as designs/demo.toml.")
     private Path designFile;
@@ -38,8 +39,8 @@ abstract class DesignCommand implements Callable<Integer> {
             description = "Folder for the results. Default: out/ and the name of the design.")
     private @Nullable Path out;
 
-    @Spec
-    private CommandSpec spec;
+    @Mixin
+    private Talk talk;
 
     /** Does the work on a design that is in order. */
     abstract ExitCode run(Design design) throws IOException;
@@ -51,6 +52,14 @@ abstract class DesignCommand implements Callable<Integer> {
 
     @Override
     public final Integer call() throws IOException {
+        try {
+            return talk.end(answer());
+        } catch (CommandException e) {
+            throw talk.fail(e);
+        }
+    }
+
+    private ExitCode answer() throws IOException {
         Results.checkName(out);
         if (!Files.isRegularFile(designFile)) {
             String what =
@@ -69,7 +78,7 @@ abstract class DesignCommand implements Callable<Integer> {
                                 + " looks like a tally, and this takes a design; draft one with: quadmean check --init "
                                 + designFile);
             }
-            return (done.isPresent() ? done.get() : work()).code();
+            return done.isPresent() ? done.get() : work();
         } catch (IOException e) {
             throw new CommandException(ExitCode.USAGE, "a file cannot be read: " + FileTrouble.explain(e));
         }
@@ -93,6 +102,15 @@ abstract class DesignCommand implements Callable<Integer> {
             return refuse(reading.problems(), List.of(designFile));
         }
         checkThere(readsTally(design) ? design.tallies() : List.of());
+        Path list = design.exceptions().plotList();
+        if (list != null && readsTally(design) && Files.notExists(list)) {
+            throw new CommandException(
+                    ExitCode.USAGE,
+                    "the design names a list of plots that is not there: " + list
+                            + (design.layout().isPresent()
+                                    ? "; quadmean plan lays the plots out and writes plots.csv, which goes there"
+                                    : ""));
+        }
         return run(design);
     }
 
@@ -125,6 +143,7 @@ abstract class DesignCommand implements Callable<Integer> {
 
     /** The same with further files that were asked for. */
     final ExitCode refuse(List<Problem> problems, List<Path> inputs, Map<String, Content> further) {
+        talk.tell(s -> s.problems(problems));
         ProblemPrinter.print(err(), problems);
         Map<String, Content> files = new LinkedHashMap<>();
         files.put(PROBLEMS, ProblemsCsv.of(problems));
@@ -135,6 +154,8 @@ abstract class DesignCommand implements Callable<Integer> {
         if (Files.exists(folder().resolve("report.html"))) {
             err().println("The other files in " + folder() + " are from an earlier run.");
         }
+        talk.tell(s -> s.next(MEND));
+        err().println("Next: " + MEND);
         return ExitCode.REFUSED;
     }
 
@@ -143,8 +164,9 @@ abstract class DesignCommand implements Callable<Integer> {
         return write(files, inputs(design));
     }
 
-    private List<Path> write(Map<String, Content> files, List<Path> inputs) {
-        return Results.write(folder(), inputs, files);
+    /** Writes files into the output folder, none of them over an input. */
+    final List<Path> write(Map<String, Content> files, List<Path> inputs) {
+        return talk.written(Results.write(folder(), inputs, files));
     }
 
     static List<Path> inputs(Design design) {
@@ -155,7 +177,15 @@ abstract class DesignCommand implements Callable<Integer> {
         if (plotList != null) {
             inputs.add(plotList);
         }
+        Path previous = design.plan().previous();
+        if (previous != null) {
+            inputs.add(previous);
+        }
         design.tract().ifPresent(t -> inputs.add(t.boundary()));
+        design.plan()
+                .kinds()
+                .flatMap(KindsSettings::map)
+                .ifPresent(m -> inputs.add(m.table().path()));
         return inputs;
     }
 
@@ -163,12 +193,17 @@ abstract class DesignCommand implements Callable<Integer> {
         return Results.folder(out, designFile, ".toml", "");
     }
 
+    /** How the command talks. */
+    final Talk talk() {
+        return talk;
+    }
+
     final PrintWriter out() {
-        return spec.commandLine().getOut();
+        return talk.out();
     }
 
     final PrintWriter err() {
-        return spec.commandLine().getErr();
+        return talk.err();
     }
 
     private static String join(List<Path> paths) {

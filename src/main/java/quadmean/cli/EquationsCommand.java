@@ -14,14 +14,13 @@ import quadmean.design.EquationLibrary;
         name = "equations",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        usageHelpWidth = 100,
         description =
                 "Lists the tree equations that travel with the program: species, region, form, units, sizes, source,"
                         + " and whether anybody checked them.",
         footer = {
             "",
-            "Each line can be pasted into a design under [volume.CODE], or where the heading says so under",
-            "[board_feet.CODE] or [biomass.CODE]. Examples:",
+            "Each line can be pasted into a design under [volume.CODE], or where the",
+            "heading says so under [board_feet.CODE] or [biomass.CODE]. Examples:",
             "  quadmean equations",
             "  quadmean equations douglas-fir",
             "  quadmean equations british columbia hemlock",
@@ -50,6 +49,9 @@ final class EquationsCommand implements Callable<Integer> {
                         ? "No equation has \"" + text + "\". quadmean equations lists all " + all + "."
                         : found.size() + " of " + all + " equations. From memory means that nobody looked the"
                                 + " coefficients up: check them against the source before you rely on them.");
+        if (!found.isEmpty()) {
+            out.println("Next: put a line under [volume.CODE] of a design, then quadmean check DESIGN");
+        }
         return ExitCode.DONE.code();
     }
 }

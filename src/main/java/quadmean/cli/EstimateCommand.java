@@ -28,6 +28,7 @@ import quadmean.report.ExplainText;
             "Writes report.html, estimate.json and tables as CSV. Examples:",
             "  quadmean estimate designs/idaho-points.toml",
             "  quadmean estimate designs/demo.toml --out results/demo",
+            "  quadmean estimate designs/demo.toml --json",
             "To see the arithmetic of one number, which writes no results:",
             "  quadmean estimate designs/demo.toml --explain plot:17",
             "  quadmean estimate designs/demo.toml --explain plot:17:PSME:board_feet",
@@ -44,8 +45,11 @@ final class EstimateCommand extends DesignCommand {
 
     @Override
     ExitCode run(Design design) throws IOException {
+        if (explain != null && !talk().isInSentences()) {
+            throw new CommandException(ExitCode.USAGE, "--explain prints sentences; leave out --json and --quiet");
+        }
         TallyNeeded.check(design, "estimate");
-        CruiseRun run = Cruise.run(design, ProgressLine.of(err(), "Fitting curves to resampled plots"));
+        CruiseRun run = Cruise.run(design, talk().progress());
         CruiseResult result = run.result();
         if (explain != null) {
             return explain(design, run, explain);
@@ -53,15 +57,20 @@ final class EstimateCommand extends DesignCommand {
         if (result == null) {
             return refuse(run.tally().problems(), inputs(design));
         }
-        ProblemPrinter.print(err(), run.tally().problems());
+        talk().tell(s -> s.estimate(result));
+        talk().tell(s -> s.rows(run.tally().rows()));
+        talk().tell(s -> s.problems(run.tally().problems()));
+        ProblemPrinter.print(talk().notes(), run.tally().problems());
         ChartSet charts = ChartSet.of(result);
         if (!charts.missing().isEmpty()) {
-            err().println(charts.missing());
+            talk().notes().println(charts.missing());
         }
-        List<Path> written = write(design, CruiseOutputs.of(result, charts));
+        List<Path> written = write(design, CruiseOutputs.of(result, run.plots(), charts));
         ConsoleSummary.of(result).forEach(out()::println);
         out().println(ProblemPrinter.rows(run.tally().rows()));
-        written.stream().filter(p -> p.endsWith("report.html")).forEach(p -> out().println("Report: " + p));
+        Path report = written.get(0);
+        out().println("Report: " + report);
+        talk().next("open " + report + "; --explain total shows the arithmetic behind the estimate");
         return ExitCode.DONE;
     }
 

@@ -12,10 +12,8 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quadmean.chart.ChartSet;
 import quadmean.chart.VolumeFitCharts;
 import quadmean.field.FelledOptions;
@@ -37,24 +35,27 @@ import quadmean.volume.VolumeFits;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
-        usageHelpWidth = 100,
         description =
                 "Fits tree volume equations to felled trees by weighted least squares, and writes the best as a piece of a"
                         + " design. A row is a tree with dbh, height and volume, or a point of its stem.",
         footer = {
             "",
-            "Columns are found by name, with their units in the header (dbh_in, \"Height (m)\", volume_ft3),",
-            "or named by an option. Forms:",
-            "  combined_variable  V = a + b·D²·H              schumacher_hall  ln V = a + b·ln D + c·ln H",
-            "  honer              V = D²/(a + b/H)            form_factor      V = f·g·H",
-            "  log_polynomial     ln V = a + b·ln D + c·ln H + d·(ln D)² + e·(ln H)² + f·ln D·ln H, from 30 trees on",
-            "Writes fit-volume.html, volume.toml, fit-volume.json, fit-volume.csv, problems.csv, and sections.csv",
-            "where volumes are summed from points of stems. Examples:",
+            "Columns are found by name, with their units in the header (dbh_in,",
+            "\"Height (m)\", volume_ft3), or named by an option. Forms:",
+            "  combined_variable  V = a + b·D²·H",
+            "  schumacher_hall    ln V = a + b·ln D + c·ln H",
+            "  honer              V = D²/(a + b/H)",
+            "  form_factor        V = f·g·H",
+            "  log_polynomial     ln V = a + b·ln D + c·ln H + d·(ln D)² + e·(ln H)²",
+            "                     + f·ln D·ln H, from 30 trees on",
+            "Writes fit-volume.html, volume.toml, fit-volume.json, fit-volume.csv,",
+            "problems.csv, and sections.csv where volumes are summed from points of stems.",
+            "Examples:",
             "  quadmean fit-volume datasets/black-cherry.csv",
-            "  quadmean fit-volume datasets/black-cherry.csv --form schumacher_hall --units metric",
-            "  quadmean fit-volume datasets/black-cherry.csv --volume volume_ft3:ft3 --weight equal",
-            "  quadmean fit-volume datasets/demo-stems.csv --at at_ft --diameter diameter_in --bark bark_in --rule newton"
-                    + " --top 4in"
+            "  quadmean fit-volume datasets/black-cherry.csv --form schumacher_hall",
+            "  quadmean fit-volume datasets/black-cherry.csv --units metric --weight equal",
+            "  quadmean fit-volume datasets/black-cherry.csv --volume volume_ft3:ft3",
+            "  quadmean fit-volume datasets/demo-stems.csv --at at_ft --diameter diameter_in"
         })
 final class FitVolumeCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FELLED", description = "Table of felled trees, CSV or .xlsx, with a header row.")
@@ -95,11 +96,19 @@ final class FitVolumeCommand implements Callable<Integer> {
             description = "Folder for the results. Default: out/ and the name of the table with -fit-volume.")
     private @Nullable Path out;
 
-    @Spec
-    private CommandSpec spec;
+    @Mixin
+    private Talk talk;
 
     @Override
     public Integer call() {
+        try {
+            return talk.end(answer());
+        } catch (CommandException e) {
+            throw talk.fail(e);
+        }
+    }
+
+    private ExitCode answer() {
         Results.checkName(out);
         if (!Files.isRegularFile(table)) {
             String what = Files.isDirectory(table) ? "a table is a file, and this is a folder: " : "there is no file ";
@@ -112,7 +121,7 @@ final class FitVolumeCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new CommandException(ExitCode.USAGE, "a file cannot be read: " + FileTrouble.explain(e));
         }
-        return run(data, sections(data, options)).code();
+        return run(data, sections(data, options));
     }
 
     /** The stems with their sections, where the table is one of points. */
@@ -130,7 +139,8 @@ final class FitVolumeCommand implements Callable<Integer> {
     }
 
     private ExitCode refuse(FelledData data) {
-        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter err = talk.err();
+        talk.tell(s -> s.problems(data.problems()));
         ProblemPrinter.print(err, data.problems());
         List<Path> written = write(Map.of("problems.csv", ProblemsCsv.of(data.problems())));
         String why = data.isRefused() ? "" : "The table has no tree that can be used: ";
@@ -143,8 +153,10 @@ final class FitVolumeCommand implements Callable<Integer> {
     }
 
     private ExitCode fit(FelledData data, Optional<FelledSections> sections) {
-        PrintWriter answer = spec.commandLine().getOut();
-        PrintWriter err = spec.commandLine().getErr();
+        PrintWriter answer = talk.out();
+        PrintWriter err = talk.notes();
+        talk.tell(s -> s.problems(data.problems()));
+        talk.tell(s -> s.rows(data.rows()));
         ProblemPrinter.print(err, data.problems());
         VolumeFits fits = VolumeFits.of(
                 data,
@@ -163,6 +175,7 @@ final class FitVolumeCommand implements Callable<Integer> {
         if (sections.isPresent()) {
             answer.println("Sections: " + folder().resolve("sections.csv"));
         }
+        talk.next("open " + written.get(0) + ", then put what " + written.get(1) + " says into a design");
         return ExitCode.DONE;
     }
 
@@ -173,6 +186,6 @@ final class FitVolumeCommand implements Callable<Integer> {
     }
 
     private List<Path> write(Map<String, quadmean.report.Content> files) {
-        return Results.write(folder(), new ArrayList<>(List.of(table)), files);
+        return talk.written(Results.write(folder(), new ArrayList<>(List.of(table)), files));
     }
 }

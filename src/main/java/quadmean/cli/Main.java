@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The program {@code quadmean}. */
@@ -30,6 +32,7 @@ import picocli.CommandLine.Spec;
             FitVolumeCommand.class,
             StartCommand.class,
             DemoCommand.class,
+            LicencesCommand.class,
             CompletionCommand.class
         },
         sortOptions = false,
@@ -38,19 +41,20 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  quadmean demo                        the whole job on an invented stand",
-            "  quadmean start north-forty           a folder for a cruise of your own",
-            "  quadmean plan     designs/demo.toml  how many plots the target takes",
-            "  quadmean check    designs/demo.toml  what is wrong with the tally",
-            "  quadmean curves   designs/demo.toml  which height curves fit",
-            "  quadmean estimate designs/demo.toml  the report, out/demo/report.html",
-            "  quadmean progress designs/demo-progress.toml  a cruise under way: may it stop?",
-            "  quadmean audit    designs/demo.toml  a checker's second tally of some plots",
-            "  quadmean growth   designs/demo-growth.toml  permanent plots at two dates",
-            "  quadmean combine  designs/stands.csv  many stands: totals and what their errors share",
-            "  quadmean fit-volume --help           a volume equation from felled trees",
-            "  quadmean height --help               calculators: height, slope, borderline, calibrate",
-            "  quadmean equations douglas-fir       published equations to name in a design",
+            "  quadmean demo                          # the whole job on an invented stand",
+            "  quadmean start north-forty             # a folder for a cruise of your own",
+            "  quadmean plan designs/demo.toml        # how many plots the target takes",
+            "  quadmean check designs/demo.toml       # what is wrong with the tally",
+            "  quadmean curves designs/demo.toml      # which height curves fit",
+            "  quadmean estimate designs/demo.toml    # the report, out/demo/report.html",
+            "  quadmean progress designs/demo-progress.toml  # under way: may it stop?",
+            "  quadmean audit designs/demo.toml       # a checker's tally of some plots",
+            "  quadmean growth designs/demo-growth.toml  # plots at two dates",
+            "  quadmean combine designs/stands.csv    # many stands together",
+            "  quadmean fit-volume --help             # a volume equation from felled trees",
+            "  quadmean height --help                 # also slope, borderline, calibrate",
+            "  quadmean equations douglas-fir         # published equations for a design",
+            "  quadmean licences                      # whose work is in the program",
             "",
             "Exit codes: 0 done; 1 input refused, problems listed; 2 wrong usage or a named",
             "file is missing; 70 a defect in the program; 74 the results cannot be written.",
@@ -58,6 +62,14 @@ import picocli.CommandLine.Spec;
             "An estimate is no appraisal and no scale."
         })
 public final class Main implements Runnable {
+    @Option(
+            names = "--color",
+            paramLabel = "WHEN",
+            scope = ScopeType.INHERIT,
+            description = "Colour of help: auto, never or always. Default: auto, on a terminal unless NO_COLOR is set.")
+    @SuppressWarnings("UnusedVariable") // Color.askedFor looks at it before the arguments are read
+    private Color color = Color.AUTO;
+
     @Spec
     private CommandSpec spec;
 
@@ -84,6 +96,9 @@ public final class Main implements Runnable {
     public static int run(PrintWriter out, PrintWriter err, String... args) {
         try {
             return new CommandLine(new Main())
+                    .setCaseInsensitiveEnumValuesAllowed(true)
+                    .setColorScheme(CommandLine.Help.defaultColorScheme(
+                            Color.askedFor(args).ansi()))
                     .setOut(out)
                     .setErr(err)
                     .setExecutionExceptionHandler((e, command, result) -> explain(e, err))
@@ -114,6 +129,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, progress, audit, growth, combine, height, slope, borderline, calibrate, equations, fit-volume, start, demo or completion");
+                "name a command: plan, check, curves, estimate, progress, audit, growth, combine, height, slope, borderline, calibrate, equations, fit-volume, start, demo, licences or completion");
     }
 }

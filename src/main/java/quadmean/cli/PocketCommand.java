@@ -15,7 +15,7 @@ import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
 /** What the pocket calculators share: amounts with units, errors of usage, the cautions of the field. */
-@Command(mixinStandardHelpOptions = true, sortOptions = false, usageHelpWidth = 100)
+@Command(mixinStandardHelpOptions = true, sortOptions = false)
 abstract class PocketCommand implements Callable<Integer> {
     private static final String CARE = "Care: look up for dead tops and hung limbs before you stand under a tree; no"
             + " measuring in high wind; never walk backward while sighting; mind steep and loose ground; do not work"

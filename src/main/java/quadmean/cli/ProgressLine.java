@@ -1,30 +1,59 @@
 package quadmean.cli;
 
 import java.io.PrintWriter;
-import java.util.concurrent.atomic.AtomicInteger;
-import quadmean.cruise.Progress;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
+import quadmean.model.Progress;
 
-/** How far long work has come, as a line that is written over; on a terminal alone, so that logs stay clean. */
-final class ProgressLine {
+/** How far long work has come, as a bar that is written over and wiped at the end; on a terminal alone, so that logs stay clean. */
+final class ProgressLine implements Progress {
     private static final int STEPS = 20;
 
-    private ProgressLine() {}
+    /** Work that is done sooner needs no bar. */
+    private static final long PATIENCE = TimeUnit.MILLISECONDS.toNanos(500);
 
-    /** Progress of some work. From Java 22 on there is a console without a terminal too: a log then has these lines. */
-    @SuppressWarnings("SystemConsoleNull")
-    static Progress of(PrintWriter err, String work) {
-        return System.console() == null ? Progress.SILENT : on(err, work);
+    private final PrintWriter err;
+    private final LongSupplier nanos;
+    private final long start;
+    private final Map<Work, Integer> shown = new EnumMap<>(Work.class);
+
+    private ProgressLine(PrintWriter err, LongSupplier nanos) {
+        this.err = err;
+        this.nanos = nanos;
+        this.start = nanos.getAsLong();
     }
 
-    static Progress on(PrintWriter err, String work) {
-        AtomicInteger shown = new AtomicInteger();
-        return (done, of) -> {
-            int step = (int) ((long) STEPS * done / of);
-            int before = shown.getAndAccumulate(step, Math::max);
-            if (step > before) {
-                err.print("\r" + work + ": " + 100 * step / STEPS + " %" + (done == of ? "\n" : ""));
-                err.flush();
-            }
-        };
+    /** Progress on a terminal. From Java 22 on there is a console without a terminal too: a log then has these lines. */
+    @SuppressWarnings("SystemConsoleNull")
+    static Progress of(PrintWriter err) {
+        return System.console() == null ? Progress.SILENT : on(err, System::nanoTime);
+    }
+
+    static Progress on(PrintWriter err, LongSupplier nanos) {
+        return new ProgressLine(err, nanos);
+    }
+
+    /** Each step once; what threads report out of order never takes the bar back. */
+    @Override
+    public synchronized void report(Work work, int done, int of) {
+        int step = (int) ((long) STEPS * done / of);
+        int before = shown.getOrDefault(work, 0);
+        if (step <= before || nanos.getAsLong() - start < PATIENCE) {
+            return;
+        }
+        shown.put(work, step);
+        String line =
+                work.words() + " [" + "#".repeat(step) + ".".repeat(STEPS - step) + "] " + 100 * step / STEPS + " %";
+        err.print("\r" + (done < of ? line : blank(line) + "\r"));
+        err.flush();
+    }
+
+    private static String blank(String line) {
+        char[] blanks = new char[line.length()];
+        Arrays.fill(blanks, ' ');
+        return new String(blanks);
     }
 }

@@ -25,7 +25,8 @@ import quadmean.units.AngleScale;
             "  quadmean slope --slope 16.7deg --horizontal 66ft",
             "  quadmean slope --slope 45%% --plot 0.1ac",
             "",
-            "Two-way check: sight a mark at the height of your own eye on the other's body, and be sighted back."
+            "Two-way check: sight a mark at the height of your own eye on the other's",
+            "body, and be sighted back."
         })
 final class SlopeCommand extends PocketCommand {
     @Option(

@@ -6,10 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 import quadmean.units.UnitSystem;
 
 /** {@code quadmean start}: a folder for a new cruise. */
@@ -39,22 +38,31 @@ final class StartCommand implements Callable<Integer> {
             description = "us (in, ft, ac) or metric (cm, m, ha). Default: us.")
     private UnitSystem units = UnitSystem.US;
 
-    @Spec
-    private CommandSpec spec;
+    @Mixin
+    private Talk talk;
 
     @Override
     public Integer call() {
+        try {
+            return talk.end(answer());
+        } catch (CommandException e) {
+            throw talk.fail(e);
+        }
+    }
+
+    private ExitCode answer() {
         String system = units.id();
         Map<String, String> files = new LinkedHashMap<>();
         files.put("cruise.toml", "cruise-" + system + ".toml");
         files.put("tally.csv", "tally-" + system + ".csv");
         Packaged.copy(folder, files);
         Path design = folder.resolve("cruise.toml");
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = talk.out();
+        talk.written(files.keySet().stream().map(folder::resolve).toList());
         out.println("Design: " + design + " (read it through, and set area, plots and species)");
         out.println("Tally:  " + folder.resolve("tally.csv") + " (a row a tree; a plot without trees has a row with its"
                 + " number alone)");
-        out.println("Next: quadmean plan " + design + " before the field, quadmean check " + design + " after it");
-        return ExitCode.DONE.code();
+        talk.next("quadmean plan " + design + " before the field, quadmean check " + design + " after it");
+        return ExitCode.DONE;
     }
 }

@@ -24,6 +24,7 @@ import quadmean.model.ErrorRules;
 import quadmean.model.Estimator;
 import quadmean.model.FinitePopulation;
 import quadmean.model.Measuring;
+import quadmean.model.Progress;
 import quadmean.model.Tally;
 import quadmean.stats.BootstrapSample;
 import quadmean.stats.MeanEstimate;

@@ -24,6 +24,7 @@ import quadmean.model.PlotDesign;
 import quadmean.model.PlotFacts;
 import quadmean.model.Policy;
 import quadmean.model.Product;
+import quadmean.model.Progress;
 import quadmean.model.Rule;
 import quadmean.model.Sweep;
 import quadmean.model.Tally;
@@ -80,7 +81,7 @@ public final class Cruise {
         if (tally.isRefused()) {
             return new CruiseRun(tally, null, null);
         }
-        CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design));
+        CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design), progress);
         Woods woods = new Woods(design, books, curves);
         List<List<HeightedTree>> byPlot = new ArrayList<>();
         List<SampledPlot> plots = new ArrayList<>();
@@ -167,12 +168,21 @@ public final class Cruise {
      * @throws IOException if a tally file is missing or cannot be read
      */
     public static CurvesRun curves(Design design) throws IOException {
+        return curves(design, Progress.SILENT);
+    }
+
+    /**
+     * The same, telling how far it has come.
+     *
+     * @throws IOException if a tally file is missing or cannot be read
+     */
+    public static CurvesRun curves(Design design, Progress progress) throws IOException {
         Tally tally = check(design);
         if (tally.isRefused()) {
             return new CurvesRun(tally, null);
         }
         List<Tree> trees = TreeChecks.wholeTrees(tally);
-        CurveTable curves = CurveTable.fit(trees, heightSettings(design));
+        CurveTable curves = CurveTable.fit(trees, heightSettings(design), progress);
         return new CurvesRun(
                 tally,
                 new CurvesRun.Result(

@@ -1,6 +1,9 @@
 package quadmean.cruise;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import quadmean.estimate.PlotResult;
+import quadmean.estimate.PlotResults;
 import quadmean.estimate.Worksheet;
 import quadmean.model.Tally;
 
@@ -14,4 +17,9 @@ import quadmean.model.Tally;
 public record CruiseRun(
         Tally tally,
         @Nullable CruiseResult result,
-        @Nullable Worksheet worksheet) {}
+        @Nullable Worksheet worksheet) {
+    /** What each plot says by itself; none without a result. */
+    public List<PlotResult> plots() {
+        return worksheet == null ? List.of() : PlotResults.of(worksheet);
+    }
+}

@@ -12,6 +12,7 @@ import quadmean.estimate.StandMean;
 import quadmean.height.CurveTable;
 import quadmean.height.HeightSettings;
 import quadmean.model.Plot;
+import quadmean.model.Progress;
 import quadmean.model.Tree;
 import quadmean.model.TreeDetail.Top;
 import quadmean.stats.Bootstrap;
@@ -95,6 +96,7 @@ final class RefitBootstrap implements UnitStatistic {
                 }
             }
             progress.report(
+                    Progress.Work.REFITS,
                     Math.min(done.incrementAndGet(), design.estimation().replicates()),
                     design.estimation().replicates());
         };

@@ -14,6 +14,7 @@ import quadmean.field.TallyReader;
 import quadmean.height.HeightedTree;
 import quadmean.model.Plot;
 import quadmean.model.PlotFacts;
+import quadmean.model.Progress;
 import quadmean.model.Rule;
 import quadmean.model.Tally;
 

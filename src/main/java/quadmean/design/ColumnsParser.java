@@ -103,19 +103,28 @@ final class ColumnsParser {
         }
     }
 
+    /** A column of lengths under a key that is no role of a tally. */
+    static ColumnSpec length(Section s, String key) {
+        return column(s, key, ColumnRole.DISTANCE);
+    }
+
     private static ColumnSpec column(Section s, ColumnRole role) {
+        return column(s, role.key(), role);
+    }
+
+    private static ColumnSpec column(Section s, String key, ColumnRole role) {
         if (!role.measure().hasUnit()) {
-            return new ColumnSpec(s.requiredText(role.key()), null, null);
+            return new ColumnSpec(s.requiredText(key), null, null);
         }
-        if (s.isText(role.key())) {
-            String name = s.requiredText(role.key());
+        if (s.isText(key)) {
+            String name = s.requiredText(key);
             if (!saysUnit(role, name)) {
-                String detail = s.path() + "." + role.key() + " needs a unit: write { name = \"...\", unit = \"...\" }";
-                s.problem(Rule.DESIGN_TYPE, role.key(), name, detail);
+                String detail = s.path() + "." + key + " needs a unit: write { name = \"...\", unit = \"...\" }";
+                s.problem(Rule.DESIGN_TYPE, key, name, detail);
             }
             return new ColumnSpec(name, null, null);
         }
-        Section column = s.table(role.key());
+        Section column = s.table(key);
         String name = column.requiredText("name");
         boolean open = saysUnit(role, name);
         ColumnSpec spec = role.measure() == ColumnRole.Measure.ANGLE

@@ -33,7 +33,7 @@ public final class DesignReader {
     /** A design is a page or a few; beyond this the file is something else. */
     private static final long LARGEST_BYTES = 1_000_000;
 
-    private static final double DEFAULT_CONFIDENCE = 0.95;
+    static final double DEFAULT_CONFIDENCE = 0.95;
     private static final double DEFAULT_TARGET = 10;
 
     private DesignReader() {}
@@ -102,6 +102,7 @@ public final class DesignReader {
         FinitePopulation finite = PlotParser.finitePopulation(selection, "finite_population", root);
         Section output = root.table("output");
         List<TallyFile> tallies = TallyParser.parse(root, file);
+        SheetSettings sheets = SheetParser.parse(output, units);
         Design design = new Design(
                 file,
                 text,
@@ -125,21 +126,21 @@ public final class DesignReader {
                 HeightParser.parse(root, units),
                 volumes,
                 PolicyParser.parse(root),
-                PlotParser.plan(root),
+                PlanParser.parse(root, cruise, estimated(volumes, wood), file, units, sheets.heightEvery()),
                 FieldParser.sizes(output, units),
                 FieldParser.notes(cruise),
-                SheetParser.parse(output, units),
+                sheets,
                 FieldParser.counting(output, cruise, units),
                 FieldParser.exceptions(selection, file),
                 PlotParser.rules(root.table("plot")),
                 wood,
                 EstimateParser.parse(root, strata, units),
                 TractParser.parse(root, file),
-                LayoutParser.parse(root, units),
+                LayoutParser.parse(root, strata, units),
                 FollowUpParser.parse(root, file, units, tallies));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
-        checkTiles(selection, design);
+        checkTiles(selection, root, design);
         EstimatorChecks.check(root, selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
@@ -148,12 +149,7 @@ public final class DesignReader {
     /** A target on something that the design does not ask for is never met. */
     private static void checkTarget(
             Section cruise, Attribute target, Map<String, VolumeSpec> volumes, WoodSettings wood) {
-        List<Attribute> estimated = new ArrayList<>(List.of(Attribute.TREES, Attribute.BASAL_AREA));
-        if (!volumes.isEmpty()) {
-            estimated.add(Attribute.VOLUME);
-        }
-        wood.addAttributes(estimated);
-        if (!estimated.contains(target)) {
+        if (!estimated(volumes, wood).contains(target)) {
             String needs = target == Attribute.VOLUME ? "a [volume.CODE] table" : WoodSettings.needs(target);
             cruise.problem(
                     Rule.DESIGN_VALUE,
@@ -161,6 +157,16 @@ public final class DesignReader {
                     target.id(),
                     "a target on " + target.label() + " needs " + needs);
         }
+    }
+
+    /** What a target may apply to. */
+    private static List<Attribute> estimated(Map<String, VolumeSpec> volumes, WoodSettings wood) {
+        List<Attribute> estimated = new ArrayList<>(List.of(Attribute.TREES, Attribute.BASAL_AREA));
+        if (!volumes.isEmpty()) {
+            estimated.add(Attribute.VOLUME);
+        }
+        wood.addAttributes(estimated);
+        return estimated;
     }
 
     /** What depends on several tables. */
@@ -176,15 +182,7 @@ public final class DesignReader {
                     "distances from a point need limiting_distance = \"centre\" or \"face\": the part of the stem that"
                             + " they reach");
         }
-        if (design.plan().cvPercent().isPresent() && design.strata().size() > 1) {
-            root.table("plan")
-                    .problem(
-                            Rule.DESIGN_VALUE,
-                            "cv",
-                            "",
-                            "one cv does not serve several strata; give each expected_mean and expected_cv, or"
-                                    + " pilot = \"tally\"");
-        }
+        PlanChecks.check(root, design);
         if (point && !design.exceptions().cut().isEmpty()) {
             root.table("selection")
                     .problem(
@@ -196,13 +194,13 @@ public final class DesignReader {
     }
 
     /** A stratum of fewer than two plots leaves nothing to correct for. */
-    private static void checkTiles(Section selection, Design design) {
-        boolean corrected = design.finitePopulation() == FinitePopulation.CORRECT
-                || design.plan().finitePopulation() == FinitePopulation.CORRECT;
-        if (corrected) {
+    private static void checkTiles(Section selection, Section root, Design design) {
+        boolean selected = design.finitePopulation() == FinitePopulation.CORRECT;
+        if (selected || design.plan().finitePopulation() == FinitePopulation.CORRECT) {
+            Section asking = selected ? selection : root.table("plan");
             design.stratumList().stream()
                     .filter(s -> FinitePopulation.CORRECT.plotsIn(design.plot(), s.areaHa()) < 2)
-                    .forEach(s -> selection.problem(
+                    .forEach(s -> asking.problem(
                             Rule.DESIGN_VALUE,
                             "finite_population",
                             "correct",

@@ -49,7 +49,7 @@ final class EstimatorParser {
     }
 
     /** A number for the only stratum, or a table with one for each. */
-    private static Map<String, Double> byStratum(Section s, String key, List<StratumEntry> strata, Range range) {
+    static Map<String, Double> byStratum(Section s, String key, List<StratumEntry> strata, Range range) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         if (!s.has(key)) {
             return numbers;

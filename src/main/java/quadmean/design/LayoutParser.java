@@ -9,6 +9,7 @@ import quadmean.design.LayoutSettings.Cluster;
 import quadmean.design.LayoutSettings.Extent;
 import quadmean.design.LayoutSettings.Pattern;
 import quadmean.design.LayoutSettings.Shape;
+import quadmean.design.LayoutSettings.Slopes;
 import quadmean.design.LayoutSettings.Walking;
 import quadmean.model.Rule;
 import quadmean.units.Unit;
@@ -25,18 +26,20 @@ final class LayoutParser {
 
     private final Section s;
     private final UnitSystem units;
+    private final List<StratumEntry> strata;
 
-    private LayoutParser(Section s, UnitSystem units) {
+    private LayoutParser(Section s, List<StratumEntry> strata, UnitSystem units) {
         this.s = s;
+        this.strata = strata;
         this.units = units;
     }
 
-    static Optional<LayoutSettings> parse(Section root, UnitSystem units) {
+    static Optional<LayoutSettings> parse(Section root, List<StratumEntry> strata, UnitSystem units) {
         if (!root.has("layout")) {
             return Optional.empty();
         }
         Section s = root.table("layout");
-        LayoutSettings settings = new LayoutParser(s, units).settings();
+        LayoutSettings settings = new LayoutParser(s, strata, units).settings();
         s.close();
         if (!root.has("tract")) {
             root.problem(
@@ -101,9 +104,18 @@ final class LayoutParser {
         return Optional.of(new Cluster(plots.getAsInt(), spacing.getAsDouble(), shape.orElse(Shape.RING)));
     }
 
+    /** Pace between plots (mi/h or km/h): common practice, no source. */
+    static double usualPace(UnitSystem units) {
+        return units == UnitSystem.US ? 1.25 : 2;
+    }
+
+    /** A pace in mi/h or km/h as m/h. */
+    static double metresPerHour(double pace, UnitSystem units) {
+        return units == UnitSystem.US ? Unit.CHAIN.convert(CHAINS * pace, Unit.METRE) : 1000 * pace;
+    }
+
     private Walking walking() {
-        boolean us = units == UnitSystem.US;
-        double pace = s.number("walking", Range.POSITIVE, us ? 1.25 : 2);
+        double pace = s.number("walking", Range.POSITIVE, usualPace(units));
         List<Double> start = s.has("start") ? s.requiredNumbers("start", Range.FINITE) : List.of();
         if (!start.isEmpty() && start.size() != 2) {
             s.problem(
@@ -115,10 +127,17 @@ final class LayoutParser {
         return new Walking(
                 start,
                 s.number("declination", Range.DECLINATION),
-                s.number("slope", Range.NOT_NEGATIVE),
-                us ? Unit.CHAIN.convert(CHAINS * pace, Unit.METRE) : 1000 * pace,
+                slopes(),
+                metresPerHour(pace, units),
                 s.number("per_plot", Range.NOT_NEGATIVE, 20) / MINUTES,
                 s.number("day", Range.DAY_HOURS, 8));
+    }
+
+    /** One slope for the tract, or a table with one for each stratum. */
+    private Slopes slopes() {
+        return s.isTable("slope")
+                ? new Slopes(OptionalDouble.empty(), EstimatorParser.byStratum(s, "slope", strata, Range.NOT_NEGATIVE))
+                : new Slopes(s.number("slope", Range.NOT_NEGATIVE), Map.of());
     }
 
     private void check(LayoutSettings l) {

@@ -1,6 +1,7 @@
 package quadmean.design;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -103,12 +104,38 @@ public record LayoutSettings(
     public record Cluster(int plots, double spacingM, Shape shape) {}
 
     /**
+     * Slopes of the ground (percent).
+     *
+     * @param mean mean slope of the whole tract, if that is what is known
+     * @param byStratum mean slope of each stratum by its code, if these are
+     */
+    public record Slopes(OptionalDouble mean, Map<String, Double> byStratum) {
+        /** Nothing is known. */
+        public static final Slopes NONE = new Slopes(OptionalDouble.empty(), Map.of());
+
+        public Slopes {
+            byStratum = Map.copyOf(byStratum);
+        }
+
+        /** The slope in a stratum. */
+        public OptionalDouble in(String stratum) {
+            Double own = byStratum.get(stratum);
+            return own == null ? mean : OptionalDouble.of(own);
+        }
+
+        /** Whether any is known. */
+        public boolean isKnown() {
+            return mean.isPresent() || !byStratum.isEmpty();
+        }
+    }
+
+    /**
      * What the walk takes.
      *
      * @param start where each day starts and ends: longitude and latitude, or east and north in the unit of local
      *     coordinates; empty for the corner of the tract farthest south-west
      * @param declinationDegrees magnetic declination (degrees, east positive), if known
-     * @param slopePercent mean slope of the ground (percent), if known
+     * @param slopes slopes of the ground, as far as known
      * @param metresPerHour pace between plots (m/h)
      * @param plotHours time on a plot (h)
      * @param dayHours working day in the woods (h)
@@ -116,7 +143,7 @@ public record LayoutSettings(
     public record Walking(
             List<Double> start,
             OptionalDouble declinationDegrees,
-            OptionalDouble slopePercent,
+            Slopes slopes,
             double metresPerHour,
             double plotHours,
             double dayHours) {

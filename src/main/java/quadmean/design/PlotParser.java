@@ -18,7 +18,7 @@ import quadmean.units.PlotOnSlope;
 import quadmean.units.Unit;
 import quadmean.units.UnitSystem;
 
-/** Reads {@code [plot]} and {@code [plan]}. */
+/** Reads {@code [plot]}. */
 final class PlotParser {
     private static final List<Boundary> BOUNDARIES =
             List.of(Boundary.IGNORED, Boundary.MIRAGE, Boundary.WALKTHROUGH, Boundary.INWARD_SWEEP);
@@ -136,16 +136,5 @@ final class PlotParser {
                     "only plots of one fixed area can tile a tract; write \"ignore\" for points, nested plots and complete tallies");
         }
         return finite;
-    }
-
-    static PlanSettings plan(Section root) {
-        Section s = root.table("plan");
-        PlanSettings plan = new PlanSettings(
-                s.number("cv", Range.POSITIVE),
-                s.choice("pilot", Options.of(PlanSettings.Pilot.values(), PlanSettings.Pilot::id))
-                        .orElse(PlanSettings.Pilot.NONE),
-                finitePopulation(s, "finite_population", root));
-        s.close();
-        return plan;
     }
 }

@@ -23,6 +23,12 @@ enum Range {
             return v > 0 && v < 1;
         }
     },
+    ZERO_TO_BELOW_ONE("a number of 0 or more and below 1") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0 && v < 1;
+        }
+    },
     CONFIDENCE("a number between 0 and 1 (0.01 to 0.9999), such as 0.95 for 95 %") {
         @Override
         boolean holds(double v) {

@@ -59,7 +59,7 @@ final class StrataParser {
         Stratum stratum = new Stratum(WHOLE, "whole stand", units.area().convert(area, Unit.HECTARE));
         List<String> plots = PlotNumbers.expand(selection, "plots");
         PlotNumbers.checkTwice(selection, "plots", plots, new HashSet<>());
-        return new StratumEntry(stratum, plots, OptionalDouble.empty(), OptionalDouble.empty());
+        return StratumEntry.of(stratum, plots);
     }
 
     private static StratumEntry stratum(Section s, UnitSystem units) {
@@ -69,7 +69,9 @@ final class StrataParser {
                 new Stratum(code, s.text("name").orElse(code), units.area().convert(area, Unit.HECTARE)),
                 PlotNumbers.expand(s, "plots"),
                 s.number("expected_mean", Range.POSITIVE),
-                s.number("expected_cv", Range.POSITIVE));
+                s.number("expected_cv", Range.POSITIVE),
+                s.number("plot_cost", Range.POSITIVE),
+                PlanParser.whole(s, "fewest_plots", Range.TWO_OR_MORE).orElse(StratumEntry.FEWEST));
     }
 
     private static void checkMethod(Section selection, SelectionMethod method, int strata) {

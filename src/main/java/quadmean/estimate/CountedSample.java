@@ -167,6 +167,10 @@ final class CountedSample implements Sample {
 
     /** Basal area of all trees of a point by count (m²/ha). */
     private double counted(SampledPlot point) {
+        return counted(design, point);
+    }
+
+    static double counted(PlotDesign.Point design, SampledPlot point) {
         double trees = point.counted().stream()
                 .filter(c -> c.counts().contains(Attribute.BASAL_AREA))
                 .mapToDouble(CountedStem::count)

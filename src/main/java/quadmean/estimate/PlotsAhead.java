@@ -102,7 +102,7 @@ final class PlotsAhead {
     /** By area; with strata also by area and variation. None where the target is out of reach. */
     private List<PlotShares> shares(List<StratumSample> units) {
         List<PlotShares> shares = new ArrayList<>();
-        for (Allocation allocation : Allocation.values()) {
+        for (Allocation allocation : List.of(Allocation.PROPORTIONAL, Allocation.NEYMAN)) {
             if (allocation == Allocation.PROPORTIONAL || units.size() > 1) {
                 NextUnits.reach(units, allocation, target).ifPresent(n -> shares.add(shares(units, allocation, n)));
             }

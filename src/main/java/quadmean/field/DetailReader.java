@@ -38,6 +38,7 @@ final class DetailReader {
                 defect(row, problems),
                 edges.times(row, problems),
                 prediction(row, problems),
+                PlotLimits.distanceM(row, problems.silent()), // PlotLimits.check tells what is wrong with it
                 Double.NaN);
     }
 

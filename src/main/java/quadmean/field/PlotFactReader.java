@@ -1,6 +1,7 @@
 package quadmean.field;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -11,6 +12,7 @@ import quadmean.model.Estimator;
 import quadmean.model.PlotFacts;
 import quadmean.model.PlotFacts.Phase;
 import quadmean.model.PlotFacts.Place;
+import quadmean.model.Position;
 import quadmean.model.Rule;
 import quadmean.model.VarianceForm;
 import quadmean.units.Unit;
@@ -55,6 +57,26 @@ final class PlotFactReader {
     /** The subset of the plan that the plot belongs to; empty where none is said. */
     String subset(Row row) {
         return text(row, "subset", false);
+    }
+
+    /** Where a plot is; null if the list does not say. */
+    @Nullable
+    Position position(Row row) {
+        double longitude = degrees(row, "longitude", "latitude", 180);
+        double latitude = degrees(row, "latitude", "longitude", 90);
+        return Double.isNaN(longitude) || Double.isNaN(latitude) ? null : new Position(longitude, latitude);
+    }
+
+    private double degrees(Row row, String column, String other, double most) {
+        String range = String.format(
+                Locale.ROOT,
+                "within -%1$.0f and %1$.0f degrees with decimals; are longitude and latitude swapped?",
+                most);
+        double value = number(row, column, false, v -> Math.abs(v) <= most, range);
+        if (text(row, column, false).isEmpty() && !text(row, other, false).isEmpty()) {
+            unusable(row, column, "a position takes both longitude and latitude; leave both empty if it is not known");
+        }
+        return value;
     }
 
     private boolean isAuxiliary(double value) {

@@ -37,8 +37,7 @@ final class PlotLimits {
         }
         double reach = Double.NaN;
         if (written.isPresent() && hasLimit()) {
-            ColumnSpec spec = row.file().columns().get(ColumnRole.POINT_DISTANCE);
-            Unit unit = spec == null || spec.unit() == null ? Unit.METRE : spec.unit();
+            Unit unit = unit(row);
             double metres = unit.convert(written.getAsDouble(), Unit.METRE);
             double limit = limitMetres(dbhCm);
             reach = metres / limit;
@@ -57,6 +56,17 @@ final class PlotLimits {
         }
         checkRing(row, dbhCm, problems);
         return reach;
+    }
+
+    /** Distance from the centre (m), if there is one that can be read. */
+    static OptionalDouble distanceM(Row row, RowProblems problems) {
+        OptionalDouble written = Numbers.read(row, ColumnRole.POINT_DISTANCE, problems);
+        return written.isPresent() ? OptionalDouble.of(unit(row).convert(written.getAsDouble(), Unit.METRE)) : written;
+    }
+
+    private static Unit unit(Row row) {
+        ColumnSpec spec = row.file().columns().get(ColumnRole.POINT_DISTANCE);
+        return spec == null || spec.unit() == null ? Unit.METRE : spec.unit();
     }
 
     /** A complete tally has no centre. */

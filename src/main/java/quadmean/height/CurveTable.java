@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
 import quadmean.model.CurveForm;
 import quadmean.model.FieldHeight;
 import quadmean.model.HeightSource;
+import quadmean.model.Progress;
 import quadmean.model.Tree;
 
 /** The curves of a stand, species by species, and the filling of heights from them. */
@@ -37,23 +38,41 @@ public final class CurveTable {
      * @param trees every tree; those with a field height are fitted to
      */
     public static CurveTable fit(List<Tree> trees, HeightSettings settings) {
-        return fit(trees, settings, List.of(CurveForm.values()));
+        return fit(trees, settings, Progress.SILENT);
+    }
+
+    /**
+     * The same, telling how far it has come.
+     *
+     * @param progress told of each search done
+     */
+    public static CurveTable fit(List<Tree> trees, HeightSettings settings, Progress progress) {
+        return fit(trees, settings, List.of(CurveForm.values()), progress);
     }
 
     static CurveTable fit(List<Tree> trees, HeightSettings settings, List<CurveForm> forms) {
+        return fit(trees, settings, forms, Progress.SILENT);
+    }
+
+    private static CurveTable fit(List<Tree> trees, HeightSettings settings, List<CurveForm> forms, Progress progress) {
         CurveChoice choice = new CurveChoice(settings, forms);
+        Map<String, List<Tree>> groups =
+                parted(trees, t -> settings.groupBySpecies().getOrDefault(t.species(), ""));
+        groups.remove("");
+        Map<String, List<Tree>> kinds = parted(trees, Tree::species);
+        int searches = 1 + groups.size() + kinds.size();
         SpeciesCurve pooled = choice.pooled(trees);
+        progress.report(Progress.Work.CURVES, 1, searches);
         Map<String, SpeciesCurve> byGroup = new LinkedHashMap<>();
-        parted(trees, t -> settings.groupBySpecies().getOrDefault(t.species(), ""))
-                .forEach((group, members) -> {
-                    if (!group.isEmpty()) {
-                        byGroup.put(group, choice.search(group, CurveScope.GROUP, members, pooled));
-                    }
-                });
+        groups.forEach((group, members) -> {
+            byGroup.put(group, choice.search(group, CurveScope.GROUP, members, pooled));
+            progress.report(Progress.Work.CURVES, 1 + byGroup.size(), searches);
+        });
         Map<String, SpeciesCurve> bySpecies = new LinkedHashMap<>();
-        parted(trees, Tree::species).forEach((species, members) -> {
+        kinds.forEach((species, members) -> {
             SpeciesCurve lender = byGroup.getOrDefault(settings.groupBySpecies().getOrDefault(species, ""), pooled);
             bySpecies.put(species, choice.search(species, CurveScope.SPECIES, members, lender));
+            progress.report(Progress.Work.CURVES, 1 + byGroup.size() + bySpecies.size(), searches);
         });
         return new CurveTable(pooled, byGroup, bySpecies, settings.groupBySpecies());
     }

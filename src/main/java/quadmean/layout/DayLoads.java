@@ -3,6 +3,7 @@ package quadmean.layout;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import quadmean.design.LayoutSettings.Walking;
 
 /** Parts a walk into days: each takes plots as long as they, the walk and the way back fit into its hours. */
@@ -38,22 +39,38 @@ final class DayLoads {
     private Split split(List<Integer> plots) {
         List<List<Integer>> days = new ArrayList<>();
         List<Integer> today = new ArrayList<>();
+        double there = 0;
         for (int plot : plots) {
-            today.add(plot);
-            if (today.size() > 1 && hours(today) > walking.dayHours() + ROUNDING) {
-                today.remove(today.size() - 1);
+            int before = today.isEmpty() ? 0 : today.get(today.size() - 1) + 1;
+            double on = there + places.distance(before, plot + 1);
+            if (!today.isEmpty() && hours(on + places.distance(plot + 1, 0), today.size() + 1) > longest()) {
                 days.add(today);
-                today = new ArrayList<>(List.of(plot));
+                today = new ArrayList<>();
+                on = places.distance(0, plot + 1);
             }
+            today.add(plot);
+            there = on;
         }
         days.add(today);
+        return of(days);
+    }
+
+    /** The same plots each day, in an order that is not longer. */
+    Split improved(Split split) {
+        return of(split.days().stream().map(this::improved).toList());
+    }
+
+    private Split of(List<List<Integer>> days) {
         return new Split(
                 days,
                 days.stream().mapToDouble(this::length).sum(),
-                days.stream()
-                        .map(this::hours)
-                        .filter(h -> h > walking.dayHours() + ROUNDING)
-                        .toList());
+                days.stream().map(this::hours).filter(h -> h > longest()).toList());
+    }
+
+    private List<Integer> improved(List<Integer> day) {
+        int[] walk = IntStream.concat(IntStream.of(0), day.stream().mapToInt(p -> p + 1))
+                .toArray();
+        return Route.plots(places.improved(walk));
     }
 
     private double length(List<Integer> day) {
@@ -67,6 +84,14 @@ final class DayLoads {
     }
 
     private double hours(List<Integer> day) {
-        return length(day) / walking.metresPerHour() + day.size() * walking.plotHours();
+        return hours(length(day), day.size());
+    }
+
+    private double hours(double walkM, int plots) {
+        return walkM / walking.metresPerHour() + plots * walking.plotHours();
+    }
+
+    private double longest() {
+        return walking.dayHours() + ROUNDING;
     }
 }

@@ -1,6 +1,5 @@
 package quadmean.layout;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,10 +22,16 @@ import quadmean.model.Rule;
  *
  * @param set plots numbered as they are walked, and the walk; null if a problem refuses it
  * @param areas the ground, for the map
+ * @param work how it came about; empty if a problem refuses it
  * @param notes what a reader should know, in sentences
  * @param problems what refuses it
  */
-public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<String> notes, List<Problem> problems) {
+public record FieldPlan(
+        @Nullable SheetSet set,
+        List<SheetArea> areas,
+        Optional<Work> work,
+        List<String> notes,
+        List<Problem> problems) {
     /** Farther from the tract a start is taken for a slip, such as swapped coordinates (m). Common practice, no source. */
     private static final double FARTHEST_START = 100_000;
 
@@ -35,6 +40,14 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
         notes = List.copyOf(notes);
         problems = List.copyOf(problems);
     }
+
+    /**
+     * How plots were laid out and put in order.
+     *
+     * @param layout the plots
+     * @param route the walk
+     */
+    public record Work(Layout layout, Route route) {}
 
     /**
      * Lays out the plots of a design on its tract.
@@ -57,7 +70,9 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
         if (trouble.isPresent()) {
             return refused(design, "layout", "", trouble.get());
         }
-        Layout layout = PlotLayout.lay(settings, tract, asked, reach.getAsDouble(), design.seed());
+        double near =
+                PlotReach.ofTreatment(reach.getAsDouble(), design.plotRules().boundary());
+        Layout layout = PlotLayout.lay(settings, tract, asked, near, design.seed());
         Coordinate start = start(design, tract);
         double away = tract.outline().distance(tract.outline().getFactory().createPoint(start));
         if (!(away <= FARTHEST_START)) {
@@ -71,7 +86,12 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
                             away / 1000));
         }
         if (layout.plots().isEmpty()) {
-            return refused(design, "layout", "", "no plot fell on the tract; ask for more plots or a smaller spacing");
+            String buffer = settings.bufferM() > 0 ? ", or a smaller buffer" : "";
+            return refused(
+                    design,
+                    "layout",
+                    "",
+                    "no plot fell on the tract; ask for more plots or a smaller spacing" + buffer);
         }
         boolean fixed = design.plot() instanceof PlotDesign.Fixed || design.plot() instanceof PlotDesign.Nested;
         if (fixed && layout.nearestM() < 2 * reach.getAsDouble()) {
@@ -85,21 +105,14 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
         }
         List<Coordinate> places = layout.plots().stream().map(LaidPlot::at).toList();
         Route route = Route.of(places, start, settings.walking(), layout.rowSpacingM(), layout.linesDegrees());
-        List<String> notes = new ArrayList<>(layout.notes());
+        OptionalInt number = layout.asked() > 0 ? OptionalInt.of(layout.asked() * size) : OptionalInt.empty();
+        SheetSet set = new SheetMaker(tract, layout, settings.walking(), start).set(route, number);
+        List<String> notes = new LayoutNotes(design, settings, lengths).of(layout, route, set);
         if (fixed) {
             LayoutChecks.overlaps(layout.plots(), reach.getAsDouble(), lengths).ifPresent(notes::add);
         }
-        if (size > 1 && settings.plots().isEmpty() && settings.spacingM().isEmpty()) {
-            notes.add("The plots of the plan are run in clusters of " + size
-                    + ", rounded up. Plots of a cluster are alike, so that"
-                    + " the target may take more of them than the plan says of single plots.");
-        }
-        notes.add("The walk is " + lengths.of(route.lengthM(), 0) + " long on the map, the serpentine "
-                + lengths.of(route.serpentineM(), 0) + ", the ways to and from each day's plots included.");
-        notes.addAll(route.notes());
-        OptionalInt number = layout.asked() > 0 ? OptionalInt.of(layout.asked() * size) : OptionalInt.empty();
-        SheetSet set = new SheetMaker(tract, layout, settings.walking(), start).set(route, number, notes);
-        return new FieldPlan(set, areas(design, tract), notes, List.of());
+        return new FieldPlan(
+                set.with(notes), areas(design, tract), Optional.of(new Work(layout, route)), notes, List.of());
     }
 
     /** As many clusters as hold the planned plots. */
@@ -114,6 +127,7 @@ public record FieldPlan(@Nullable SheetSet set, List<SheetArea> areas, List<Stri
         return new FieldPlan(
                 null,
                 List.of(),
+                Optional.empty(),
                 List.of(),
                 List.of(new Problem(file, 0, key, value, Rule.DESIGN_VALUE, Policy.REFUSE, detail)));
     }

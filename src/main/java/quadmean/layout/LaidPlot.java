@@ -12,8 +12,8 @@ import org.locationtech.jts.geom.Coordinate;
  * @param column place on the line
  * @param cluster number of its cluster, if it has one
  * @param edgeM distance to the line of the tract (m)
- * @param stratumLineM distance to the line of its stratum (m)
- * @param edge whether its trees can lie beyond a line that counts
+ * @param lineM distance to the nearest line that counts: that of the tract, or of its stratum where each is laid out for itself (m)
+ * @param edge whether the boundary treatment concerns it
  */
 public record LaidPlot(
         String stratum,
@@ -22,5 +22,5 @@ public record LaidPlot(
         OptionalInt column,
         OptionalInt cluster,
         double edgeM,
-        double stratumLineM,
+        double lineM,
         SheetPlot.Edge edge) {}

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.locationtech.jts.geom.Envelope;
 import quadmean.design.LayoutSettings;
 
 /** Layouts that cannot be run, and plots that chance put on top of one another. */
@@ -23,8 +24,9 @@ final class LayoutChecks {
         if (total == 0 && settings.spacingM().isEmpty()) {
             return Optional.of("no number of plots is known, for none reaches the target; write plots or spacing");
         }
-        if (!settings.pattern().isGrid()) {
-            return Optional.empty();
+        Optional<String> large = clusterTooLarge(settings, tract, lengths);
+        if (large.isPresent() || !settings.pattern().isGrid()) {
+            return large;
         }
         double area =
                 tract.parts().stream().mapToDouble(p -> p.shape().getArea()).sum();
@@ -41,6 +43,18 @@ final class LayoutChecks {
                         plots,
                         MOST_PLOTS))
                 : Optional.empty();
+    }
+
+    /** A cluster whose plots cannot lie on the tract together. */
+    private static Optional<String> clusterTooLarge(LayoutSettings settings, Tract tract, LengthText lengths) {
+        Envelope whole = tract.outline().getEnvelopeInternal();
+        double across = Math.hypot(whole.getWidth(), whole.getHeight());
+        return settings.cluster()
+                .map(LayoutSettings.Cluster::spacingM)
+                .filter(spacing -> spacing > across)
+                .map(spacing -> "plots of a cluster lie " + lengths.of(spacing, 0) + " apart, and the tract is "
+                        + lengths.of(across, 0) + " from corner to corner: no two of them fit; write a smaller"
+                        + " cluster_spacing");
     }
 
     /** Says how many pairs of plots overlap, if any: chance, or two grids that meet, may put them there. */

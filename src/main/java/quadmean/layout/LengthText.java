@@ -10,6 +10,6 @@ record LengthText(UnitSystem units) {
     String of(double metres, int decimals) {
         double length = Unit.METRE.convert(metres, units.length());
         return String.format(
-                Locale.ROOT, "%." + decimals + "f %s", length, units.length().symbol());
+                Locale.ROOT, "%,." + decimals + "f %s", length, units.length().symbol());
     }
 }

@@ -27,6 +27,10 @@ public final class PlotLayout {
     private final double lines;
     private final List<LaidPlot> plots = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private final List<Layout.Ground> done = new ArrayList<>();
+    private final List<Layout.LeftOut> leftOut = new ArrayList<>();
+    private double along = Double.NaN;
+    private double across = Double.NaN;
     private double rowSpacing = Double.POSITIVE_INFINITY;
     private double nearest = Double.POSITIVE_INFINITY;
     private int clusters;
@@ -44,7 +48,7 @@ public final class PlotLayout {
      * Lays plots out.
      *
      * @param asked plots (or clusters) asked for by code of stratum
-     * @param reachM how far trees of a plot can lie from its centre (m)
+     * @param reachM how near to a line the boundary treatment concerns a plot (m)
      * @param seed seed; each stratum draws from a stream of its own, whatever its place in the file
      */
     public static Layout lay(
@@ -57,6 +61,8 @@ public final class PlotLayout {
         return new Layout(
                 settings.spacingM().isPresent() ? 0 : total,
                 work.plots,
+                work.done,
+                work.leftOut,
                 Math.min(
                         work.nearest,
                         settings.cluster().map(LayoutSettings.Cluster::spacingM).orElse(Double.POSITIVE_INFINITY)),
@@ -65,8 +71,8 @@ public final class PlotLayout {
                 work.notes);
     }
 
-    /** The ground of one layout. */
-    private record Ground(String name, Geometry shape, int asked) {}
+    /** The ground of one layout, less its buffer. */
+    private record Ground(String name, Geometry shape, int asked, double bufferPercent) {}
 
     private List<Ground> grounds(Map<String, Integer> asked) {
         Map<String, Geometry> shapes = new LinkedHashMap<>();
@@ -76,63 +82,69 @@ public final class PlotLayout {
         if (settings.extent() == Extent.TRACT && shapes.size() > 1) {
             Geometry all = shapes.values().stream().reduce(Geometry::union).orElseThrow();
             int n = asked.values().stream().mapToInt(Integer::intValue).sum();
-            return List.of(new Ground(WHOLE, kept(all), n));
+            return List.of(kept(WHOLE, all, n));
         }
         return shapes.entrySet().stream()
-                .map(e -> new Ground(e.getKey(), kept(e.getValue()), asked.getOrDefault(e.getKey(), 0)))
+                .map(e -> kept(e.getKey(), e.getValue(), asked.getOrDefault(e.getKey(), 0)))
                 .toList();
     }
 
     /** The ground without the buffer along the line of the tract. */
-    private Geometry kept(Geometry shape) {
+    private Ground kept(String name, Geometry shape, int asked) {
         if (settings.bufferM() == 0) {
-            return shape;
+            return new Ground(name, shape, asked, 0);
         }
         Geometry kept = shape.intersection(tract.outline().buffer(-settings.bufferM() * scale));
+        double percent = 100 * (1 - kept.getArea() / shape.getArea());
         notes.add(String.format(
                 Locale.ROOT,
-                "The buffer keeps plots off %.1f %% of the ground: what stands there is in no estimate, and where"
+                "The buffer keeps plots off %.1f %% of %s: what stands there is in no estimate, and where"
                         + " edges differ from the inside the estimate for the whole tract is biased.",
-                100 * (1 - kept.getArea() / shape.getArea())));
-        return kept;
+                percent,
+                place(name)));
+        return new Ground(name, kept, asked, percent);
+    }
+
+    private static String place(String name) {
+        return name.equals(WHOLE) ? "the tract" : "stratum " + name;
     }
 
     private void lay(Ground ground, SplittableRandom random) {
+        int before = plots.size();
+        along = Double.NaN;
+        across = Double.NaN;
         if (ground.shape.getArea() == 0
                 || (ground.asked == 0 && settings.spacingM().isEmpty())) {
-            notes.add("No plot in stratum " + ground.name + ": "
-                    + (ground.asked == 0 ? "none is asked for." : "nothing of it is left inside the buffer."));
-            return;
+            notes.add("No plot in " + place(ground.name) + ": "
+                    + (ground.shape.getArea() == 0
+                            ? "nothing of it is left inside the buffer."
+                            : "none is asked for; its trees are then in no estimate."));
+        } else if (settings.cluster().isPresent()) {
+            clusters(ground, random);
+        } else {
+            singles(ground, random);
         }
-        int before = plots.size();
-        int outside = settings.cluster().isPresent() ? clusters(ground, random) : singles(ground, random);
-        int laid = plots.size() - before;
-        String where = ground.name.equals(WHOLE) ? "the tract" : "stratum " + ground.name;
-        if (settings.pattern().isGrid()
-                && settings.spacingM().isEmpty()
-                && settings.cluster().isEmpty()) {
-            notes.add(laid + " plots were laid out in " + where + ", " + ground.asked
-                    + " asked for: with a random start the number on a grid varies around it.");
-        }
-        if (settings.cluster().isPresent()) {
-            notes.add(laid + " plots of clusters lie in " + where + "; " + outside
-                    + " further plots of these clusters lie beyond its line and are left out, not moved.");
-        }
+        done.add(new Layout.Ground(
+                ground.name.equals(WHOLE) ? Layout.WHOLE : ground.name,
+                settings.spacingM().isPresent() ? 0 : ground.asked,
+                plots.size() - before,
+                along / scale,
+                across / scale,
+                ground.bufferPercent));
     }
 
-    private int singles(Ground ground, SplittableRandom random) {
+    private void singles(Ground ground, SplittableRandom random) {
         PreparedGeometry inside = PreparedGeometryFactory.prepare(ground.shape);
         spots(ground.shape, ground.shape.getArea(), ground.asked, random).stream()
                 .filter(s -> covers(inside, s.at()))
                 .forEach(s -> add(ground, s, OptionalInt.empty()));
-        return 0;
     }
 
     /**
      * Clusters. Middles are also laid beyond the line as far as a cluster reaches: were they kept inside, places near the
      * line would have a smaller chance.
      */
-    private int clusters(Ground ground, SplittableRandom random) {
+    private void clusters(Ground ground, SplittableRandom random) {
         LayoutSettings.Cluster cluster = settings.cluster().orElseThrow();
         List<Coordinate> offsets = ClusterOffsets.of(cluster, lines, scale);
         double reach =
@@ -142,22 +154,30 @@ public final class PlotLayout {
         int middles = settings.pattern().isGrid() ? ground.asked : (int) Math.max(1, Math.round(ground.asked * share));
         PreparedGeometry inside = PreparedGeometryFactory.prepare(ground.shape);
         PreparedGeometry around = PreparedGeometryFactory.prepare(wide);
-        int outside = 0;
         for (Spot s : spots(wide, ground.shape.getArea(), middles, random)) {
             if (!covers(around, s.at())) {
                 continue;
             }
-            List<Coordinate> all = offsets.stream()
-                    .map(o -> new Coordinate(s.at().x + o.x, s.at().y + o.y))
-                    .toList();
-            List<Coordinate> in = all.stream().filter(c -> covers(inside, c)).toList();
-            if (!in.isEmpty()) {
-                clusters++;
-                in.forEach(c -> add(ground, Spot.free(c), OptionalInt.of(clusters)));
-                outside += all.size() - in.size();
+            cluster(ground, inside, s.at(), offsets);
+        }
+    }
+
+    /** Adds the plots of a cluster that lie inside; a cluster without any is none. */
+    private void cluster(Ground ground, PreparedGeometry inside, Coordinate middle, List<Coordinate> offsets) {
+        List<Layout.LeftOut> beyond = new ArrayList<>();
+        int before = plots.size();
+        for (int i = 0; i < offsets.size(); i++) {
+            Coordinate at = new Coordinate(middle.x + offsets.get(i).x, middle.y + offsets.get(i).y);
+            if (covers(inside, at)) {
+                add(ground, Spot.free(at), OptionalInt.of(clusters + 1));
+            } else {
+                beyond.add(new Layout.LeftOut(clusters + 1, i + 1));
             }
         }
-        return outside;
+        if (plots.size() > before) {
+            clusters++;
+            leftOut.addAll(beyond);
+        }
     }
 
     private List<Spot> spots(Geometry shape, double area, int n, SplittableRandom random) {
@@ -173,6 +193,8 @@ public final class PlotLayout {
             default -> {
                 GridPattern grid = GridSize.of(settings, area, n, lines, scale);
                 rowSpacing = Math.min(rowSpacing, grid.acrossM());
+                along = grid.alongM();
+                across = grid.acrossM();
                 if (settings.cluster().isEmpty()) {
                     nearest = Math.min(nearest, grid.nearest() / scale);
                 }
@@ -198,7 +220,7 @@ public final class PlotLayout {
                 spot.column() < 0 ? OptionalInt.empty() : OptionalInt.of(spot.column()),
                 cluster,
                 edge,
-                line,
+                counting,
                 counting < reachM ? SheetPlot.Edge.NEAR : SheetPlot.Edge.INSIDE));
     }
 

@@ -3,12 +3,21 @@ package quadmean.layout;
 import java.util.OptionalDouble;
 import quadmean.measure.FixedPlot;
 import quadmean.measure.PointGauge;
+import quadmean.model.Boundary;
 import quadmean.model.PlotDesign;
 import quadmean.units.DistanceTo;
 
 /** How far trees of a plot can lie from its centre. */
 final class PlotReach {
     private PlotReach() {}
+
+    /**
+     * How far from a line a plot can be and still have trees that the boundary treatment counts more than once (m): the reach, and
+     * under walkthrough twice the reach, for the walk ends as far again beyond the tree (by algebra).
+     */
+    static double ofTreatment(double reachM, Boundary boundary) {
+        return boundary == Boundary.WALKTHROUGH ? 2 * reachM : reachM;
+    }
 
     /** Reach (m): radius of the largest circle, limiting distance of the largest tree, half the diagonal of a strip. */
     static OptionalDouble of(PlotDesign plot, double largestDbhCm) {

@@ -24,8 +24,8 @@ public record Route(List<List<Integer>> days, double lengthM, double serpentineM
     }
 
     /**
-     * A short walk: the serpentine and the walk to the nearest, both improved; of all these the one that is shortest with
-     * its ways to and from each day's work.
+     * A short walk: the serpentine and the walk to the nearest, both improved, parted into days and each day improved again;
+     * of all these the one that is shortest with its ways to and from each day's work.
      *
      * @param plots the plots (m)
      * @param start where each day starts and ends (m)
@@ -45,6 +45,7 @@ public record Route(List<List<Integer>> days, double lengthM, double serpentineM
         double plain = loads.shorter(serpentine).lengthM();
         DayLoads.Split best = Stream.of(serpentine, orders.improved(serpentine), orders.improved(orders.nearestFirst()))
                 .map(loads::shorter)
+                .map(loads::improved)
                 .min(Comparator.comparingDouble(DayLoads.Split::lengthM))
                 .orElseThrow();
         List<String> notes = new ArrayList<>();

@@ -3,6 +3,7 @@ package quadmean.layout;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -20,16 +21,18 @@ final class SheetMaker {
     private final Layout layout;
     private final Walking walking;
     private final Coordinate start;
+    private final WayFinder ways;
 
     SheetMaker(Tract tract, Layout layout, Walking walking, Coordinate start) {
         this.tract = tract;
         this.layout = layout;
         this.walking = walking;
         this.start = start;
+        this.ways = new WayFinder(tract.outline());
     }
 
     /** Plots are numbered from 1 as they are walked. */
-    SheetSet set(Route route, OptionalInt asked, List<String> remarks) {
+    SheetSet set(Route route, OptionalInt asked) {
         List<SheetPlot> plots = new ArrayList<>();
         for (int i : route.order()) {
             plots.add(plot(Integer.toString(plots.size() + 1), layout.plots().get(i)));
@@ -42,25 +45,29 @@ final class SheetMaker {
             int first = legs.size();
             Coordinate at = start;
             String name = START;
+            List<String> ground = List.of();
             for (int i : today) {
-                Coordinate next = layout.plots().get(i).at();
+                LaidPlot plot = layout.plots().get(i);
+                Coordinate next = plot.at();
                 String to = Integer.toString(++number);
-                legs.add(leg(day, name, to, at, next));
+                List<String> ends = new ArrayList<>(ground);
+                ends.add(plot.stratum());
+                legs.add(leg(day, name, to, at, next, ends));
+                ground = List.of(plot.stratum());
                 at = next;
                 name = to;
             }
-            legs.add(leg(day, name, START, at, start));
+            legs.add(leg(day, name, START, at, start, ground));
             double walk = legs.subList(first, legs.size()).stream()
                     .mapToDouble(SheetRoute.Leg::horizontalM)
                     .sum();
             days.add(new SheetRoute.Day(
                     day, today.size(), walk, walk / walking.metresPerHour() + today.size() * walking.plotHours()));
         }
-        return new SheetSet(asked, plots, new SheetRoute(place(start), START, legs, days), remarks);
+        return new SheetSet(asked, plots, new SheetRoute(place(start), START, legs, days), List.of());
     }
 
     private SheetPlot plot(String number, LaidPlot plot) {
-        double line = plot.edge() == SheetPlot.Edge.NEAR ? Math.min(plot.edgeM(), plot.stratumLineM()) : plot.edgeM();
         return new SheetPlot(
                 number,
                 plot.stratum(),
@@ -69,18 +76,35 @@ final class SheetMaker {
                 plot.column(),
                 plot.cluster().isPresent() ? Integer.toString(plot.cluster().getAsInt()) : "",
                 plot.edge(),
-                line);
+                plot.lineM());
     }
 
-    private SheetRoute.Leg leg(int day, String from, String to, Coordinate a, Coordinate b) {
+    private SheetRoute.Leg leg(int day, String from, String to, Coordinate a, Coordinate b, List<String> strata) {
         Course course = tract.grid().course(a, b);
         double magnetic = walking.declinationDegrees().isPresent()
                 ? compass(course.bearingDegrees(), walking.declinationDegrees().getAsDouble())
                 : Double.NaN;
-        double slope = walking.slopePercent().isPresent()
-                ? new Slope(walking.slopePercent().getAsDouble() / 100).along(course.distanceMetres())
-                : Double.NaN;
-        return new SheetRoute.Leg(day, from, to, course.bearingDegrees(), magnetic, course.distanceMetres(), slope);
+        return new SheetRoute.Leg(
+                day,
+                from,
+                to,
+                course.bearingDegrees(),
+                magnetic,
+                course.distanceMetres(),
+                ground(course.distanceMetres(), strata),
+                ways.way(a, b));
+    }
+
+    /** Length along the ground, half of it on the slope of the stratum at either end; the start has that of the plot. */
+    private double ground(double horizontalM, List<String> strata) {
+        return strata.stream()
+                .mapToDouble(stratum -> {
+                    OptionalDouble slope = walking.slopes().in(stratum);
+                    return slope.isEmpty()
+                            ? Double.NaN
+                            : new Slope(slope.getAsDouble() / 100).along(horizontalM / strata.size());
+                })
+                .sum();
     }
 
     /** Bearing from magnetic north: the true one less the declination, which is positive to the east. */

@@ -12,7 +12,8 @@ import java.util.OptionalInt;
  * @param column column on the grid
  * @param cluster cluster that it belongs to, empty if none
  * @param edge whether the boundary treatment concerns it
- * @param edgeDistanceM distance to the nearest line of the tract (m), NaN if not known
+ * @param edgeDistanceM distance to the nearest line that counts: of the tract, or of its stratum where each is laid out for itself
+ *     (m); NaN if not known
  */
 public record SheetPlot(
         String number,

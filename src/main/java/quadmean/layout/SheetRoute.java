@@ -26,6 +26,7 @@ public record SheetRoute(SheetPlace start, String startName, List<Leg> legs, Lis
      * @param compassBearing degrees clockwise from magnetic north, NaN if no declination is known
      * @param horizontalM horizontal distance (m)
      * @param slopeM distance along the ground (m), NaN where the slope is not known
+     * @param way whether it can be walked as it lies
      */
     public record Leg(
             int day,
@@ -34,7 +35,36 @@ public record SheetRoute(SheetPlace start, String startName, List<Leg> legs, Lis
             double trueBearing,
             double compassBearing,
             double horizontalM,
-            double slopeM) {}
+            double slopeM,
+            Way way) {}
+
+    /** What a straight leg meets. */
+    public enum Way {
+        /** It stays on the tract. */
+        OPEN("", ""),
+        /** It crosses a hole in the tract, and is longer than the map says. */
+        AROUND("around", "walk around"),
+        /** It leaves the tract. */
+        OUTSIDE("outside", "off the tract");
+
+        private final String id;
+        private final String words;
+
+        Way(String id, String words) {
+            this.id = id;
+            this.words = words;
+        }
+
+        /** The mark in files, empty where there is nothing to say. */
+        public String id() {
+            return id;
+        }
+
+        /** What the crew reads. */
+        public String words() {
+            return words;
+        }
+    }
 
     /**
      * A day's work.

@@ -24,6 +24,11 @@ public record SheetSet(OptionalInt asked, List<SheetPlot> plots, SheetRoute rout
                 OptionalInt.empty(), List.of(), new SheetRoute(nowhere, "start", List.of(), List.of()), remarks);
     }
 
+    /** The same with sentences on it. */
+    SheetSet with(List<String> sentences) {
+        return new SheetSet(asked, plots, route, sentences);
+    }
+
     /** Whether longitude and latitude are known of the start and of every plot; without them there is nothing for a receiver. */
     public boolean isOnGlobe() {
         return route.start().isOnGlobe()

@@ -326,6 +326,14 @@ public enum Rule {
             "tree-absent",
             "each tree of the earlier date is found again, living or dead, unless remeasurement.absent says what became of it",
             "enter the tree with its status, or say absent = \"cut\" or \"dead\" in [remeasurement]"),
+    STEM_MAP(
+            "stem-map",
+            "a map of stems has stems, and is more than twice as wide and as long as the reach of the largest plot compared",
+            "map more ground, or leave the larger plots and the smaller factors out of [plan.kinds]"),
+    STEM_MAP_ROW(
+            "stem-map-row",
+            "each row of a map of stems has a position within its corners and a dbh above 0 and under 12 m, and stands once",
+            "mend the row or plan.kinds.corners; take copies, and stems without a position or dbh, out of the map"),
     STRATUM_ONE_PLOT(
             "stratum-one-plot",
             "each stratum has two plots or more, where the design asks for that",

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param defect share of the wood that is no good, in [0, 1]
  * @param edge number of times that it counts, for what its plot misses beyond the boundary; 1 or more
  * @param prediction what 3P sampling foretold of it, in whatever unit; 0 if nothing
+ * @param distanceM horizontal distance from the plot centre or point (m), if measured
  * @param reach its distance from the centre over the farthest at which it is in; NaN if the distance was not taken
  */
 public record TreeDetail(
@@ -26,10 +27,21 @@ public record TreeDetail(
         double defect,
         int edge,
         double prediction,
+        OptionalDouble distanceM,
         double reach) {
     /** One living tree with its top on, and nothing more known. */
     public static final TreeDetail PLAIN = new TreeDetail(
-            1, TreeStatus.LIVE, Top.WHOLE, OptionalDouble.empty(), OptionalDouble.empty(), "", 0, 1, 0, Double.NaN);
+            1,
+            TreeStatus.LIVE,
+            Top.WHOLE,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            "",
+            0,
+            1,
+            0,
+            OptionalDouble.empty(),
+            Double.NaN);
 
     public TreeDetail {
         if (count < 1) {
@@ -45,7 +57,8 @@ public record TreeDetail(
 
     /** The same at a distance from the centre, as a share of the farthest at which it is in. */
     public TreeDetail withReach(double share) {
-        return new TreeDetail(count, status, top, logs, merchantableM, grade, defect, edge, prediction, share);
+        return new TreeDetail(
+                count, status, top, logs, merchantableM, grade, defect, edge, prediction, distanceM, share);
     }
 
     /** Number of times that the row counts: its trees, each as often as the boundary has it. */

@@ -12,6 +12,6 @@ public final class CopyCsv {
      * @param rows header first; at least one
      */
     public static Content of(List<List<String>> rows) {
-        return Csv.of(rows.get(0), rows.stream().skip(1));
+        return Csv.toReadAgain(rows.get(0), rows.stream().skip(1));
     }
 }

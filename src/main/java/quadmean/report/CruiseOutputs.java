@@ -1,9 +1,11 @@
 package quadmean.report;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import quadmean.chart.ChartSet;
 import quadmean.cruise.CruiseResult;
+import quadmean.estimate.PlotResult;
 
 /** The files that a cruise is reported in. */
 public final class CruiseOutputs {
@@ -12,13 +14,17 @@ public final class CruiseOutputs {
     /**
      * Content by file name, the page for people first.
      *
+     * @param plots what each plot says by itself
      * @param charts the charts of the same result
      */
-    public static Map<String, Content> of(CruiseResult result, ChartSet charts) {
+    public static Map<String, Content> of(CruiseResult result, List<PlotResult> plots, ChartSet charts) {
         Map<String, Content> files = new LinkedHashMap<>();
         files.put("report.html", HtmlReport.of(result, charts));
         files.put("estimate.json", EstimateJson.of(result));
+        files.put(EstimateSchema.NAME, EstimateSchema.content());
         files.put("estimates.csv", EstimatesCsv.of(result));
+        files.put("plot-results.csv", PlotResultFiles.csv(result, plots));
+        files.put("plot-results.geojson", PlotResultFiles.geoJson(result, plots));
         files.put("trees.csv", TreesCsv.of(result));
         if (result.design().wood().logs().isPresent()) {
             files.put("logs.csv", LogsCsv.of(result));

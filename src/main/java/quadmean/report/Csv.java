@@ -10,22 +10,56 @@ import java.util.stream.Stream;
 
 /** CSV files in UTF-8, comma-separated, with a header line; numbers unrounded, empty where unknown. */
 final class Csv {
+    /** A text that begins so is taken for a formula by spreadsheets (common practice, no source). */
+    private static final String FORMULA = "=+-@\t\r";
+
+    private static final String NUMBER = "-?(\\d+(\\.\\d+)?(E-?\\d+)?|Infinity)";
+
     private Csv() {}
 
+    /** Who reads a table. */
+    enum Reader {
+        /** People, in a spreadsheet: a text that would be taken for a formula begins with an apostrophe. */
+        SPREADSHEET,
+        /** This program, as a tally or a list of plots: every text as it is. */
+        PROGRAM
+    }
+
     /** A table that writes itself as CSV, and that a workbook takes as a sheet. */
-    record Table(List<String> header, List<List<String>> rows) implements Content {
+    record Table(List<String> header, List<List<String>> rows, Reader reader) implements Content {
         @Override
         public void writeTo(OutputStream out) throws IOException {
             // left open: the stream belongs to the caller
             CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out, StandardCharsets.UTF_8);
             csv.writeRecord(header);
-            rows.forEach(csv::writeRecord);
+            for (List<String> row : rows) {
+                csv.writeRecord(
+                        reader == Reader.PROGRAM
+                                ? row
+                                : row.stream().map(Csv::guarded).toList());
+            }
             csv.flush();
         }
     }
 
     static Content of(List<String> header, Stream<List<String>> rows) {
-        return new Table(List.copyOf(header), rows.toList());
+        return new Table(List.copyOf(header), rows.toList(), Reader.SPREADSHEET);
+    }
+
+    /** A table that this program reads again. */
+    static Content toReadAgain(List<String> header, Stream<List<String>> rows) {
+        return new Table(List.copyOf(header), rows.toList(), Reader.PROGRAM);
+    }
+
+    /** A cell that no spreadsheet takes for a formula; numbers stay as they are. */
+    static String guarded(String cell) {
+        boolean isFormula = !cell.isEmpty() && FORMULA.indexOf(cell.charAt(0)) >= 0 && !isNumber(cell);
+        return isFormula ? "'" + cell : cell;
+    }
+
+    /** Whether a cell is a number as {@link #number} writes it. */
+    static boolean isNumber(String cell) {
+        return cell.matches(NUMBER);
     }
 
     /** All digits of a number; empty for NaN. */

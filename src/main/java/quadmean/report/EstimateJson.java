@@ -30,6 +30,7 @@ public final class EstimateJson {
 
     static ObjectNode tree(CruiseResult result) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("$schema", EstimateSchema.NAME);
         root.put("schemaVersion", SCHEMA_VERSION);
         root.set("design", JsonInputs.design(result));
         root.put("seed", result.design().seed());
@@ -70,7 +71,7 @@ public final class EstimateJson {
         return list;
     }
 
-    private static ObjectNode estimate(CruiseResult result, EstimateRow row, UnitSystem system) {
+    static ObjectNode estimate(CruiseResult result, EstimateRow row, UnitSystem system) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("stratum", row.stratum());
         node.put("species", row.species());
@@ -93,7 +94,7 @@ public final class EstimateJson {
         return node;
     }
 
-    private static ObjectNode target(CruiseResult result) {
+    static ObjectNode target(CruiseResult result) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("attribute", result.design().targetAttribute().id());
         node.put("targetErrorPercent", result.design().targetErrorPercent());
@@ -135,7 +136,7 @@ public final class EstimateJson {
                 .filter(r -> !r.isEmpty());
     }
 
-    private static ObjectNode rows(RowCount rows) {
+    static ObjectNode rows(RowCount rows) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("in", rows.in());
         node.put("used", rows.used());

@@ -5,11 +5,13 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import quadmean.chart.MapPng;
 import quadmean.chart.Picture;
 import quadmean.design.Design;
 import quadmean.layout.GpxWriter;
@@ -19,7 +21,7 @@ import quadmean.layout.SheetRoute;
 import quadmean.layout.SheetSet;
 
 /**
- * The files that plots are carried to the woods in: {@code sheets.html}, {@code map.svg}, {@code plots.csv}, which a design can
+ * The files that plots are carried to the woods in: {@code sheets.html}, {@code map.svg}, {@code map.png} where there are fonts, {@code plots.csv}, which a design can
  * name as its {@code plot_list}, {@code legs.csv}; and where longitude and latitude are known {@code plots.geojson} and
  * {@code plots.gpx}. None depends on the clock.
  */
@@ -34,11 +36,12 @@ public final class LayoutFiles {
             "row",
             "column",
             "cluster",
+            "cluster_size",
             "edge",
             "edge_m");
 
     private static final List<String> LEG_HEADER =
-            List.of("day", "from", "to", "true_bearing_deg", "compass_bearing_deg", "horizontal_m", "ground_m");
+            List.of("day", "from", "to", "true_bearing_deg", "compass_bearing_deg", "horizontal_m", "ground_m", "way");
 
     private LayoutFiles() {}
 
@@ -47,6 +50,7 @@ public final class LayoutFiles {
         Map<String, Content> files = new LinkedHashMap<>();
         files.put("sheets.html", FieldSheets.of(design, set, map));
         map.ifPresent(m -> files.put("map.svg", out -> out.write((m.svg() + "\n").getBytes(StandardCharsets.UTF_8))));
+        map.flatMap(MapPng::of).ifPresent(png -> files.put("map.png", out -> out.write(png)));
         files.put("plots.csv", plots(set));
         files.put("legs.csv", legs(set));
         if (set.isOnGlobe()) {
@@ -64,10 +68,21 @@ public final class LayoutFiles {
     }
 
     static Content plots(SheetSet set) {
-        return Csv.of(PLOT_HEADER, set.plots().stream().map(LayoutFiles::row));
+        Map<String, Integer> sizes = new HashMap<>();
+        set.plots().forEach(p -> sizes.merge(cluster(p), 1, Integer::sum));
+        return Csv.toReadAgain(
+                PLOT_HEADER,
+                set.plots().stream()
+                        .map(p -> row(
+                                p, p.cluster().isEmpty() ? "" : Integer.toString(sizes.getOrDefault(cluster(p), 0)))));
     }
 
-    private static List<String> row(SheetPlot plot) {
+    /** A cluster counts for itself in each stratum. */
+    private static String cluster(SheetPlot plot) {
+        return plot.stratum() + "\n" + plot.cluster();
+    }
+
+    private static List<String> row(SheetPlot plot, String clusterSize) {
         SheetPlace at = plot.place();
         return List.of(
                 plot.number(),
@@ -79,6 +94,7 @@ public final class LayoutFiles {
                 whole(plot.row()),
                 whole(plot.column()),
                 plot.cluster(),
+                clusterSize,
                 plot.isNearEdge() ? "near" : "",
                 Csv.number(plot.edgeDistanceM()));
     }
@@ -97,7 +113,8 @@ public final class LayoutFiles {
                     Csv.number(leg.trueBearing()),
                     Csv.number(leg.compassBearing()),
                     Csv.number(leg.horizontalM()),
-                    Csv.number(leg.slopeM())));
+                    Csv.number(leg.slopeM()),
+                    leg.way().id()));
         }
         return Csv.of(LEG_HEADER, rows.stream());
     }
@@ -138,6 +155,7 @@ public final class LayoutFiles {
         JsonNumbers.put(about, "compassBearingDeg", leg.compassBearing());
         JsonNumbers.put(about, "horizontalM", leg.horizontalM());
         JsonNumbers.put(about, "groundM", leg.slopeM());
+        about.put("way", leg.way().id());
     }
 
     private static SheetPlace end(String name, SheetSet set) {

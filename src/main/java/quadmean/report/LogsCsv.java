@@ -2,6 +2,7 @@ package quadmean.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import quadmean.cruise.CruiseResult;
 import quadmean.model.Tree;
 import quadmean.units.Unit;
@@ -32,8 +33,7 @@ final class LogsCsv {
             "net_ft3",
             "gross_bf",
             "net_bf",
-            "defect_percent",
-            "value");
+            "defect_percent");
 
     private static final double PER_UNIT = 1e6;
 
@@ -47,7 +47,13 @@ final class LogsCsv {
                     .filter(log -> !log.isUnknown())
                     .forEach(log -> rows.add(row(tree, log)));
         }
-        return Csv.of(HEADER, rows.stream());
+        List<String> header = new ArrayList<>(HEADER);
+        header.add(result.design()
+                .wood()
+                .prices()
+                .map(p -> "value_" + p.currency().toLowerCase(Locale.ROOT))
+                .orElse("value"));
+        return Csv.of(header, rows.stream());
     }
 
     private static List<String> row(Tree tree, CutLog log) {

@@ -35,7 +35,9 @@ final class SheetCover {
         html.raw("</div>\n<dl>\n");
         facts(html, design, set, tables);
         html.raw("</dl>\n");
-        set.remarks().forEach(r -> html.element("p", r));
+        if (set.plots().isEmpty()) { // else they stand with the plots
+            set.remarks().forEach(r -> html.element("p", r));
+        }
         html.raw(Cautions.forCrew());
         html.raw("<div class=\"lines\">");
         LINES.forEach(line -> html.element("span", line + ":"));
@@ -52,8 +54,7 @@ final class SheetCover {
         fact(html, "Trees tallied", smallest(design));
         fact(html, "Selection", Wording.capital(design.selection().id().replace('_', ' ')));
         fact(html, "Days", days(set));
-        OptionalDouble declination = design.notes().declinationDegrees();
-        fact(html, "Declination", declination(declination));
+        fact(html, "Declination", declination(design));
         fact(html, "Seed", Long.toString(design.seed()));
         fact(
                 html,
@@ -89,11 +90,20 @@ final class SheetCover {
     }
 
     /** What a needle reads is the true bearing less the declination, east positive (by definition). */
-    private static String declination(OptionalDouble degrees) {
-        return degrees.isEmpty()
-                ? "not stated: bearings here are from true north; set the compass or correct them"
-                : Wording.plain(Math.abs(degrees.getAsDouble())) + "° " + (degrees.getAsDouble() < 0 ? "west" : "east")
-                        + ": compass bearings here are for a compass without a declination set";
+    private static String declination(Design design) {
+        OptionalDouble ofMap =
+                design.layout().map(l -> l.walking().declinationDegrees()).orElse(OptionalDouble.empty());
+        OptionalDouble set = design.notes().declinationDegrees();
+        if (ofMap.isPresent()) {
+            return degrees(ofMap.getAsDouble()) + ": compass bearings here are for a compass without a declination set";
+        }
+        return set.isPresent()
+                ? degrees(set.getAsDouble()) + ", set on the compass: bearings here are from true north"
+                : "not stated: bearings here are from true north; set the compass or correct them";
+    }
+
+    private static String degrees(double declination) {
+        return Wording.plain(Math.abs(declination)) + "° " + (declination < 0 ? "west" : "east");
     }
 
     private static String smallest(Design design) {

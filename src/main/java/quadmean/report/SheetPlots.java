@@ -24,6 +24,16 @@ final class SheetPlots {
                         + " \"along the ground\" where it is given. A plot stands where bearing and distance put it, not"
                         + " where the tallying is easy; one that cannot be reached in safety is noted as such. \"Line at\":"
                         + " a line of the tract is so near that the boundary sheet holds.");
+        if (set.route().legs().stream().anyMatch(l -> l.way() != SheetRoute.Way.OPEN)) {
+            html.element(
+                    "p",
+                    "\"On the way\": \"" + SheetRoute.Way.AROUND.words()
+                            + "\" where the straight line crosses water or excluded land, \""
+                            + SheetRoute.Way.OUTSIDE.words()
+                            + "\" where it leaves the tract: go around, or cross only with leave. Such ways are longer than the"
+                            + " distance given; take up bearing and distance again from a plot or a place that you know.");
+        }
+        set.remarks().forEach(r -> html.element("p", "small", r));
         if (set.route().legs().isEmpty()) {
             html.raw(list(set, lengths));
         }
@@ -47,6 +57,10 @@ final class SheetPlots {
         if (ground) {
             head.add("along the ground (" + lengths.unit() + ")");
         }
+        boolean ways = legs.stream().anyMatch(l -> l.way() != SheetRoute.Way.OPEN);
+        if (ways) {
+            head.add("*on the way");
+        }
         head.addAll(placeHead(set));
         head.addAll(List.of("*line at", "*done, by, time"));
         String caption = String.format(
@@ -67,6 +81,9 @@ final class SheetPlots {
             row.add(lengths.length(leg.horizontalM(), 0));
             if (ground) {
                 row.add(lengths.length(leg.slopeM(), 0));
+            }
+            if (ways) {
+                row.add(leg.way().words());
             }
             row.addAll(place(set, leg, plot));
             row.addAll(List.of(plot.map(p -> edge(p, lengths)).orElse(""), ""));

@@ -5,7 +5,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.dhatim.fastexcel.Workbook;
@@ -15,7 +14,10 @@ import org.dhatim.fastexcel.Worksheet;
 final class TablesWorkbook {
     /** Columns of names, which stay text even where each of them looks like a number. */
     private static final Set<String> NAMES =
-            Set.of("plot", "number", "tree", "stratum", "species", "product", "log", "grade", "value", "column");
+            Set.of("plot", "number", "tree", "stratum", "species", "product", "log", "grade");
+
+    /** The sheet that repeats what stands in the tally, which stays text but for the number of the row. */
+    private static final String PROBLEMS = "problems";
 
     private static final int LONGEST_SHEET_NAME = 31;
     private static final int WIDEST = 40;
@@ -51,7 +53,9 @@ final class TablesWorkbook {
         try (OutputStream out = Files.newOutputStream(file);
                 Workbook book = new Workbook(out, "Quadmean", null)) {
             book.properties().setTitle(title);
-            tables.forEach((name, table) -> fill(book.newWorksheet(name), table));
+            for (Map.Entry<String, Csv.Table> table : tables.entrySet()) {
+                fill(book.newWorksheet(table.getKey()), table.getKey(), table.getValue());
+            }
         }
     }
 
@@ -60,11 +64,11 @@ final class TablesWorkbook {
         return plain.substring(0, Math.min(plain.length(), LONGEST_SHEET_NAME));
     }
 
-    private static void fill(Worksheet sheet, Csv.Table table) {
+    private static void fill(Worksheet sheet, String name, Csv.Table table) {
         for (int c = 0; c < table.header().size(); c++) {
             sheet.value(0, c, table.header().get(c));
             sheet.style(0, c).bold().set();
-            boolean isNumber = isNumber(table, c);
+            boolean isNumber = isNumber(name, table, c);
             int width = table.header().get(c).length();
             for (int r = 0; r < table.rows().size(); r++) {
                 String cell = table.rows().get(r).get(c);
@@ -80,18 +84,14 @@ final class TablesWorkbook {
         sheet.freezePane(0, 1);
     }
 
-    private static boolean isNumber(Csv.Table table, int column) {
-        if (NAMES.contains(table.header().get(column))) {
+    private static boolean isNumber(String sheet, Csv.Table table, int column) {
+        String header = table.header().get(column);
+        if (NAMES.contains(header) || (sheet.equals(PROBLEMS) && !header.equals("row"))) {
             return false;
         }
-        List<String> cells = table.rows().stream()
+        return table.rows().stream()
                 .map(r -> r.get(column))
                 .filter(s -> !s.isEmpty())
-                .toList();
-        return cells.stream().allMatch(TablesWorkbook::isFinite);
-    }
-
-    private static boolean isFinite(String cell) {
-        return cell.matches("-?\\d+(\\.\\d+)?(E-?\\d+)?") && Double.isFinite(Double.parseDouble(cell));
+                .allMatch(s -> Csv.isNumber(s) && Double.isFinite(Double.parseDouble(s)));
     }
 }

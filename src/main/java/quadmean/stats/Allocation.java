@@ -21,6 +21,13 @@ public enum Allocation {
         double share(PlannedStratum s) {
             return s.weight() * s.sd();
         }
+    },
+    /** Shares by size, variation and cost: n_h ∝ W_h·S_h/√c_h, the smallest error for the cost (Cochran 1977, section 5.5; from memory). */
+    OPTIMUM("optimum allocation with costs") {
+        @Override
+        double share(PlannedStratum s) {
+            return s.weight() * s.sd() / Math.sqrt(s.cost());
+        }
     };
 
     /** A stratum needs two units for a standard error. */
@@ -46,8 +53,22 @@ public enum Allocation {
      * @param populationUnits units N for the finite population correction; infinity for none
      * @param mean expected mean
      * @param sd expected standard deviation between units
+     * @param least fewest units it gets, at least 2; a stratum of fewer is taken whole
+     * @param cost cost of a unit, above 0
      */
-    public record PlannedStratum(double weight, double populationUnits, double mean, double sd) {}
+    public record PlannedStratum(
+            double weight, double populationUnits, double mean, double sd, int least, double cost) {
+        /** A stratum like any other: two units at least, and units of one cost. */
+        public PlannedStratum(double weight, double populationUnits, double mean, double sd) {
+            this(weight, populationUnits, mean, sd, LEAST, 1);
+        }
+
+        /** The estimate to expect from so many units of it. */
+        MeanEstimate expected(int units) {
+            double variance = sd * sd / units * Math.max(0, 1 - units / populationUnits);
+            return new MeanEstimate(units, units - 1, mean, Math.sqrt(variance), sd);
+        }
+    }
 
     /**
      * Exact shares of n units, before rounding. A stratum whose share exceeds its units is taken whole and the rest
@@ -65,7 +86,8 @@ public enum Allocation {
                 shares[i] = whole[i] ? shares[i] : left * parts[i];
             }
             for (int i = 0; i < shares.length; i++) {
-                double most = Math.max(LEAST, Math.ceil(strata.get(i).populationUnits()));
+                double most =
+                        Math.max(strata.get(i).least(), Math.ceil(strata.get(i).populationUnits()));
                 if (shares[i] > most) {
                     shares[i] = most;
                     left -= most;
@@ -91,13 +113,13 @@ public enum Allocation {
     }
 
     /**
-     * Whole units for each stratum, at least two in each: floors, then the largest remainders (ties to the earlier
-     * stratum), then units moved from the largest strata to those below two. Never more than a stratum holds.
+     * Whole units for each stratum, at least the fewest it gets: floors, then the largest remainders (ties to the earlier
+     * stratum), then units moved to those below their fewest from those that are farthest above. Never more than a stratum holds.
      *
-     * @param n units to share, at least two for each stratum
+     * @param n units to share, at least the fewest of all strata together
      */
     public int[] allocate(int n, List<PlannedStratum> strata) {
-        Arguments.atLeast(n, LEAST * strata.size(), "units to allocate");
+        Arguments.atLeast(n, least(strata), "units to allocate");
         double[] shares = shares(n, strata);
         int[] units = Arrays.stream(shares).mapToInt(s -> (int) Math.floor(s)).toArray();
         List<Integer> byRemainder = IntStream.range(0, units.length)
@@ -109,8 +131,8 @@ public enum Allocation {
             units[byRemainder.get(k % units.length)]++;
         }
         for (int i = 0; i < units.length; i++) {
-            while (units[i] < LEAST) {
-                units[indexOfLargest(units)]--;
+            while (units[i] < strata.get(i).least()) {
+                units[indexOfLargest(units, strata)]--;
                 units[i]++;
             }
         }
@@ -126,7 +148,7 @@ public enum Allocation {
      */
     public int @Nullable [] smallest(double errorPercent, double confidence, List<PlannedStratum> strata) {
         Arguments.positive(errorPercent, "allowed error");
-        int n = Math.max(LEAST * strata.size(), lowerBound(errorPercent, confidence, strata));
+        int n = Math.max(least(strata), lowerBound(errorPercent, confidence, strata));
         while (n <= SampleSize.LARGEST) {
             int[] units = allocate(n, strata);
             if (errorPercent(units, confidence, strata) <= errorPercent) {
@@ -139,16 +161,20 @@ public enum Allocation {
 
     /** Half width of the confidence interval in percent of the mean that an allocation is expected to give. */
     public static double errorPercent(int[] units, double confidence, List<PlannedStratum> strata) {
-        double variance = 0;
-        double mean = 0;
-        for (int i = 0; i < units.length; i++) {
-            PlannedStratum s = strata.get(i);
-            double unseen = Math.max(0, 1 - units[i] / s.populationUnits());
-            variance += s.weight() * s.weight() * s.sd() * s.sd() / units[i] * unseen;
-            mean += s.weight() * s.mean();
-        }
-        double df = Arrays.stream(units).sum() - units.length;
-        return 100 * StudentT.critical(confidence, df) * Math.sqrt(variance) / mean;
+        return expected(units, strata, DegreesOfFreedom.UNITS_MINUS_STRATA).samplingErrorPercent(confidence);
+    }
+
+    /** The estimate to expect from so many units in each stratum. */
+    static MeanEstimate expected(int[] units, List<PlannedStratum> strata, DegreesOfFreedom rule) {
+        List<MeanEstimate> parts = IntStream.range(0, units.length)
+                .mapToObj(h -> strata.get(h).expected(units[h]))
+                .toList();
+        return WeightedSum.of(
+                strata.stream().mapToDouble(PlannedStratum::weight).toArray(), parts, rule);
+    }
+
+    private static int least(List<PlannedStratum> strata) {
+        return strata.stream().mapToInt(PlannedStratum::least).sum();
     }
 
     /**
@@ -169,10 +195,11 @@ public enum Allocation {
         return (int) Math.min(Integer.MAX_VALUE, Math.floor(spread * spread / (allowed + finite)));
     }
 
-    private static int indexOfLargest(int[] units) {
+    private static int indexOfLargest(int[] units, List<PlannedStratum> strata) {
         int best = 0;
         for (int i = 1; i < units.length; i++) {
-            if (units[i] > units[best]) {
+            if (units[i] - strata.get(i).least()
+                    > units[best] - strata.get(best).least()) {
                 best = i;
             }
         }

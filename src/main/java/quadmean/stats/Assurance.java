@@ -1,6 +1,7 @@
 package quadmean.stats;
 
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.distribution.FDistribution;
 
 /**
  * How surely a cruise reaches its target. The spread of the sample itself decides the half width that comes out, and it is as
@@ -24,5 +25,29 @@ public final class Assurance {
         }
         double room = Math.pow(targetPercent / Arguments.positive(expectedPercent, "expected error"), 2);
         return new ChiSquaredDistribution(null, df).cumulativeProbability(df * room);
+    }
+
+    /**
+     * The same where the planned spread comes from a pilot and is itself uncertain: the two variances over one another follow F.
+     *
+     * @param pilotDf degrees of freedom of the pilot's spread, above 0; infinity for a spread that is known
+     */
+    public static double afterPilot(double expectedPercent, double targetPercent, double df, double pilotDf) {
+        if (pilotDf == Double.POSITIVE_INFINITY || expectedPercent == 0) {
+            return of(expectedPercent, targetPercent, df);
+        }
+        double room = Math.pow(targetPercent / Arguments.positive(expectedPercent, "expected error"), 2);
+        return new FDistribution(null, df, pilotDf).cumulativeProbability(room);
+    }
+
+    /**
+     * The spread that the true one exceeds with probability 1 - level, over the spread of a pilot: √(df/χ²), for normal values.
+     *
+     * @param pilotDf degrees of freedom of the pilot's spread, above 0
+     * @param level one-sided confidence, in (0, 1)
+     */
+    public static double spreadLimit(double pilotDf, double level) {
+        Arguments.confidence(level);
+        return Math.sqrt(pilotDf / new ChiSquaredDistribution(null, pilotDf).inverseCumulativeProbability(1 - level));
     }
 }

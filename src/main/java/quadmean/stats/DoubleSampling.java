@@ -300,8 +300,22 @@ public final class DoubleSampling {
                 .collect(Collectors.joining(" + "));
     }
 
+    /**
+     * Variance of a mean through two samples: s²·(1 - n2/n1)/n2 + s²_y·(1 - n1/N)/n1.
+     *
+     * @param residual s² of y about what x foretells
+     * @param total s²_y
+     * @param n2 units of the second sample
+     * @param n1 units of the first, at least n2
+     * @param populationUnits N; infinity for no correction
+     */
+    static double variance(double residual, double total, int n2, int n1, double populationUnits) {
+        Arguments.atLeast(n1, n2, "units of the first sample");
+        return residual * (1 - (double) n2 / n1) / n2 + total / n1 * Math.max(0, 1 - n1 / populationUnits);
+    }
+
     private static double twoPhase(StratumSample first, double[] y, double residual) {
-        return residual * unseen(first, y) / y.length + ofFirst(first, y);
+        return variance(residual, Moments.of(y).variance(), y.length, first.values().length, first.populationUnits());
     }
 
     /** Share of the first sample that carries no y. */

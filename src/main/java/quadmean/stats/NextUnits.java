@@ -145,18 +145,12 @@ public record NextUnits(int[] units, int[] more, int total, double expectedError
     }
 
     private static NextUnits of(int[] units, List<StratumSample> sample, List<PlannedStratum> planned, Target target) {
-        int[] more = new int[units.length];
-        List<MeanEstimate> parts = new ArrayList<>();
-        for (int h = 0; h < units.length; h++) {
-            PlannedStratum s = planned.get(h);
-            more[h] = units[h] - sample.get(h).values().length;
-            double variance = s.sd() * s.sd() / units[h] * Math.max(0, 1 - units[h] / s.populationUnits());
-            parts.add(new MeanEstimate(units[h], units[h] - 1, s.mean(), Math.sqrt(variance), s.sd()));
-        }
-        double[] weights = planned.stream().mapToDouble(PlannedStratum::weight).toArray();
-        double df =
-                WeightedSum.of(weights, parts, DegreesOfFreedom.SATTERTHWAITE).df();
-        double expected = WeightedSum.of(weights, parts, target.rule).samplingErrorPercent(target.confidence);
+        int[] more = IntStream.range(0, units.length)
+                .map(h -> units[h] - sample.get(h).values().length)
+                .toArray();
+        double df = Allocation.expected(units, planned, DegreesOfFreedom.SATTERTHWAITE)
+                .df();
+        double expected = Allocation.expected(units, planned, target.rule).samplingErrorPercent(target.confidence);
         double assurance = Assurance.of(expected, target.errorPercent, df);
         return new NextUnits(units, more, Arrays.stream(units).sum(), expected, assurance);
     }

@@ -1,6 +1,7 @@
 package quadmean.stats;
 
 import java.util.OptionalInt;
+import quadmean.stats.SampleSearch.Goal;
 
 /** How many units a simple random sample needs. */
 public final class SampleSize {
@@ -10,7 +11,7 @@ public final class SampleSize {
     private SampleSize() {}
 
     /**
-     * The smallest n ≥ 2 with n ≥ (t·CV/E)²·(1 - n/N), t on n - 1 degrees of freedom. Found by bisection on that
+     * The smallest n ≥ 2 with n ≥ (t·CV/E)²·(1 - n/N), t on n - 1 degrees of freedom. Found by {@link SampleSearch} on that
      * inequality, since plain iteration can flip between two values.
      *
      * @param cvPercent coefficient of variation between units (percent), above 0
@@ -22,23 +23,9 @@ public final class SampleSize {
      */
     public static OptionalInt simpleRandom(
             double cvPercent, double errorPercent, double confidence, double populationUnits) {
-        Arguments.positive(cvPercent, "CV");
-        Arguments.positive(errorPercent, "allowed error");
-        int low = 2;
-        int high = (int) Math.min(LARGEST, Math.ceil(populationUnits));
-        Arguments.atLeast(high, 2, "units in the population");
-        if (!isEnough(high, cvPercent, errorPercent, confidence, populationUnits)) {
-            return OptionalInt.empty();
-        }
-        while (low < high) {
-            int middle = low + (high - low) / 2;
-            if (isEnough(middle, cvPercent, errorPercent, confidence, populationUnits)) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return OptionalInt.of(low);
+        SimplePlan sample = new SimplePlan(cvPercent, populationUnits);
+        Arguments.atLeast(sample.most(), sample.least(), "units in the population");
+        return SampleSearch.smallest(sample, Goal.expected(errorPercent, confidence));
     }
 
     /**
@@ -51,35 +38,14 @@ public final class SampleSize {
     public static OptionalInt assured(
             double cvPercent, double errorPercent, double confidence, double populationUnits, double assurance) {
         Arguments.inside(assurance, 0, 1, "assurance");
-        OptionalInt plain = simpleRandom(cvPercent, errorPercent, confidence, populationUnits);
-        if (plain.isEmpty()) {
-            return plain;
-        }
-        int low = plain.getAsInt();
-        int high = (int) Math.min(LARGEST, Math.ceil(populationUnits));
-        if (assurance(high, cvPercent, errorPercent, confidence, populationUnits) < assurance) {
-            return OptionalInt.empty();
-        }
-        while (low < high) {
-            int middle = low + (high - low) / 2;
-            if (assurance(middle, cvPercent, errorPercent, confidence, populationUnits) >= assurance) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return OptionalInt.of(low);
+        return SampleSearch.smallest(
+                new SimplePlan(cvPercent, populationUnits),
+                Goal.expected(errorPercent, confidence).assured(assurance));
     }
 
     /** Probability that n units reach the allowed error: {@link Assurance} of their expected half width. */
     public static double assurance(int n, double cv, double error, double confidence, double populationUnits) {
-        double unseen = Math.max(0, 1 - n / populationUnits);
-        double expected = StudentT.critical(confidence, n - 1.0) * cv * Math.sqrt(unseen / n);
-        return Assurance.of(expected, error, n - 1.0);
-    }
-
-    private static boolean isEnough(int n, double cv, double error, double confidence, double populationUnits) {
-        double needed = Math.pow(StudentT.critical(confidence, n - 1.0) * cv / error, 2);
-        return n >= needed * (1 - n / populationUnits);
+        return SampleSearch.assurance(
+                new SimplePlan(cv, populationUnits), new int[] {n}, Goal.expected(error, confidence));
     }
 }

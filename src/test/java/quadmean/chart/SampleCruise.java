@@ -209,7 +209,7 @@ public final class SampleCruise {
         return new Design(
                 Path.of("designs", "sample.toml"),
                 "# sample\n[cruise]\nname = \"Alder Bench <draft>\"\n",
-                "0123456789abcdef",
+                "0123456789abcdef".repeat(4),
                 "Alder Bench <draft>",
                 "2024-09-12",
                 units,
@@ -227,7 +227,7 @@ public final class SampleCruise {
                 new Design.HeightEntry(units.breastHeight(), 8, 5, ReadingSettings.COMMON_PRACTICE),
                 equations(),
                 Map.of(),
-                new PlanSettings(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
+                PlanSettings.of(OptionalDouble.empty(), PlanSettings.Pilot.NONE, FinitePopulation.IGNORE),
                 SizeRules.ofWidth(5.08),
                 CruiseNotes.NONE,
                 SheetSettings.usual(units),
@@ -242,8 +242,7 @@ public final class SampleCruise {
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {
-        return new StratumEntry(
-                new Stratum(code, name, areaHa), List.of(), OptionalDouble.empty(), OptionalDouble.empty());
+        return StratumEntry.of(new Stratum(code, name, areaHa), List.of());
     }
 
     private static Map<String, VolumeSpec> equations() {

@@ -25,7 +25,7 @@ class CompletionCommandTest {
         Process bash = new ProcessBuilder(
                         "/bin/bash",
                         "-c",
-                        "source \"$0\" && COMP_WORDS=(quadmean esti) COMP_CWORD=1 COMP_LINE='quadmean esti' &&"
+                        "bash -n \"$0\" && source \"$0\" && COMP_WORDS=(quadmean esti) COMP_CWORD=1 COMP_LINE='quadmean esti' &&"
                                 + " _complete_quadmean && echo \"${COMPREPLY[0]}\"",
                         script.toString())
                 .redirectErrorStream(true)

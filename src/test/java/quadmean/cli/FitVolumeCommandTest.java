@@ -261,7 +261,7 @@ class FitVolumeCommandTest {
 
     @Test
     void examplesAreShown() {
-        assertEquals(4, examples().count());
+        assertEquals(5, examples().count());
     }
 
     @ParameterizedTest

@@ -1,34 +1,66 @@
 package quadmean.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
-import quadmean.cruise.Progress;
+import quadmean.cruise.Cruise;
+import quadmean.design.DesignReader;
+import quadmean.model.Progress;
+import quadmean.model.Progress.Work;
 
 class ProgressLineTest {
-    /** Twenty steps, each once, in place; a line of its own follows only when all is done. */
+    private final StringWriter shown = new StringWriter();
+    private final AtomicLong clock = new AtomicLong();
+    private final Progress progress = ProgressLine.on(new PrintWriter(shown), clock::get);
+
+    /** Twenty steps, each once, in place; the last wipes the line. */
     @Test
-    void countsUpInPlace() {
-        StringWriter shown = new StringWriter();
-        Progress progress = ProgressLine.on(new PrintWriter(shown), "Work");
+    void countsUpInPlaceAndLeavesNothing() {
+        clock.set(1_000_000_000);
         for (int done = 1; done <= 1000; done++) {
-            progress.report(done, 1000);
+            progress.report(Work.CURVES, done, 1000);
         }
         String text = shown.toString();
-        assertEquals(20, text.chars().filter(c -> c == '\r').count());
-        assertEquals(1, text.lines().filter(l -> l.endsWith("Work: 100 %")).count());
-        assertEquals("\rWork: 5 %", text.substring(0, text.indexOf('\r', 1)));
+        assertEquals(21, text.chars().filter(c -> c == '\r').count());
+        assertTrue(text.startsWith("\rFitting height curves [#...................] 5 %\r"), text);
+        assertTrue(text.contains("[###################.] 95 %\r"), text);
+        assertTrue(text.endsWith(" \r") && !text.contains("\n"), "wiped");
     }
 
     /** Threads report out of order: what is less than was shown is not shown again. */
     @Test
     void neverGoesBack() {
-        StringWriter shown = new StringWriter();
-        Progress progress = ProgressLine.on(new PrintWriter(shown), "Work");
-        progress.report(50, 100);
-        progress.report(20, 100);
-        assertEquals("\rWork: 50 %", shown.toString());
+        clock.set(1_000_000_000);
+        progress.report(Work.REFITS, 50, 100);
+        progress.report(Work.REFITS, 20, 100);
+        assertEquals("\rFitting curves to resampled plots [##########..........] 50 %", shown.toString());
+    }
+
+    @Test
+    void shortWorkShowsNothing() {
+        for (int done = 1; done <= 100; done++) {
+            clock.addAndGet(4_000_000);
+            progress.report(Work.CURVES, done, 100);
+        }
+        assertEquals("", shown.toString());
+    }
+
+    /** The estimate tells of each curve search and ends its work at the whole. */
+    @Test
+    void theEstimateReportsItsCurves() throws Exception {
+        Map<Work, String> last = new EnumMap<>(Work.class);
+        Cruise.run(
+                Objects.requireNonNull(DesignReader.read(java.nio.file.Path.of("designs/demo.toml"))
+                        .design()),
+                (work, done, of) -> last.put(work, done + "/" + of));
+        // all species together, four species; no group
+        assertEquals(Map.of(Work.CURVES, "5/5"), last);
     }
 }

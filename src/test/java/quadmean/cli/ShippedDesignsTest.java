@@ -21,7 +21,10 @@ class ShippedDesignsTest {
     private static final Set<String> ESTIMATE = Set.of(
             "report.html",
             "estimate.json",
+            "estimate.schema.json",
             "estimates.csv",
+            "plot-results.csv",
+            "plot-results.geojson",
             "trees.csv",
             "curves.csv",
             "diameters.csv",
@@ -73,17 +76,45 @@ class ShippedDesignsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"check, demo", "check, idaho-points", "check, pilot-plan", "plan, demo", "plan, pilot-plan"})
+    @CsvSource({
+        "check, demo",
+        "check, idaho-points",
+        "check, pilot-plan",
+        "plan, demo",
+        "plan, pilot-plan",
+        "plan, plan-strata"
+    })
     void commandSucceeds(String command, String name) throws IOException {
         First first = first(command, name);
         first.run().assertCode(0);
-        Set<String> expected =
-                command.equals("plan") ? Set.of("plan.json", "plan.csv", "sheets.html") : Set.of("problems.csv");
+        Set<String> expected = command.equals("plan")
+                ? Set.of("plan.html", "plan.json", "plan.csv", "sheets.html")
+                : Set.of("problems.csv");
         assertEquals(expected, first.files().keySet());
     }
 
+    @Test
+    void planComparesKindsOfPlot() throws IOException {
+        First first = first("plan", "plan-kinds");
+        first.run().assertCode(0);
+        assertEquals(
+                Set.of("plan.html", "plan.json", "plan.csv", "kinds.csv", "sheets.html"),
+                first.files().keySet());
+        assertTrue(
+                first.run().out().contains("Among points with 4 to 8 trees: BAF 10 ft²/ac"),
+                first.run().out());
+    }
+
     @ParameterizedTest
-    @CsvSource({"plan, demo", "plan, pilot-plan", "check, demo", "estimate, demo", "estimate, idaho-points"})
+    @CsvSource({
+        "plan, demo",
+        "plan, pilot-plan",
+        "plan, plan-kinds",
+        "plan, plan-strata",
+        "check, demo",
+        "estimate, demo",
+        "estimate, idaho-points"
+    })
     void secondRunWritesTheSameBytes(String command, String name) throws IOException {
         String design = "designs/" + name + ".toml";
         First first = first(command, name);

@@ -6,11 +6,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.DoubleFunction;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import quadmean.design.Design;
+import quadmean.design.DesignReader;
+import quadmean.layout.BoundaryReader;
+import quadmean.layout.Tract;
 import quadmean.layout.UtmGrid;
 import quadmean.units.Unit;
 
@@ -38,6 +43,13 @@ public final class DemoTract {
     /** Writes the boundary to the file named by the first argument. */
     public static void main(String[] args) throws IOException {
         Files.writeString(Path.of(args[0]), geoJson());
+    }
+
+    /** The shipped boundary as the program reads it. */
+    public static Tract read() throws IOException {
+        Design design = Objects.requireNonNull(
+                DesignReader.read(Path.of("designs/demo.toml")).design());
+        return Objects.requireNonNull(BoundaryReader.read(design).tract());
     }
 
     /** The boundary as GeoJSON, line ends as on Unix. */

@@ -63,7 +63,7 @@ class DesignDefaultsTest {
                 () -> assertEquals(new Design.HeightEntry(1.3, 10, 4, ReadingSettings.COMMON_PRACTICE), d.height()),
                 () -> assertEquals(Map.of(), d.policies()),
                 () -> assertEquals(
-                        new PlanSettings(OptionalDouble.empty(), Pilot.NONE, FinitePopulation.IGNORE), d.plan()),
+                        PlanSettings.of(OptionalDouble.empty(), Pilot.NONE, FinitePopulation.IGNORE), d.plan()),
                 () -> assertEquals(5, d.diameterClassCm()),
                 () -> assertEquals(List.of(), d.strata().get(0).plots()));
     }

@@ -154,7 +154,7 @@ class DesignReaderTest {
     @Test
     void pilotPlanTakesItsVariationFromTheTally() throws IOException {
         Design d = read("pilot-plan.toml");
-        assertEquals(new PlanSettings(OptionalDouble.empty(), Pilot.TALLY, FinitePopulation.CORRECT), d.plan());
+        assertEquals(PlanSettings.of(OptionalDouble.empty(), Pilot.TALLY, FinitePopulation.CORRECT), d.plan());
         assertEquals(Attribute.BASAL_AREA, d.targetAttribute());
     }
 

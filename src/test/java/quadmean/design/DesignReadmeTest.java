@@ -135,6 +135,26 @@ class DesignReadmeTest {
             String cut = "[selection]\n[[selection.cut]]\nqqqqqqqqqqqq = 1";
             known(new SmallDesign().plus(cut).text()).forEach(k -> known.add("cut." + k));
         }
+        if (table.equals("[plan]")) {
+            known.remove("kinds");
+            known.add("[plan.kinds]");
+            String kinds = "[plan]\n[plan.kinds]\nqqqqqqqqqqqq = 1";
+            known(new SmallDesign().plus(kinds).text()).forEach(k -> known.add("kinds." + k));
+            for (String part : List.of("cost", "cluster", "two_stage", "double", "count", "threep")) {
+                known.remove(part);
+                known.add("[plan." + part + "]");
+                String keys = "[plan]\n[plan." + part + "]\nqqqqqqqqqqqq = 1";
+                known(new SmallDesign().plus(keys).text()).forEach(k -> known.add(part + "." + k));
+            }
+            known.remove("target");
+            known.add("[[plan.target]]");
+            String target = "[plan]\n[[plan.target]]\nqqqqqqqqqqqq = 1";
+            known(new SmallDesign().plus(target).text()).forEach(k -> known.add("target." + k));
+            known.remove("kinds.columns");
+            known.add("[plan.kinds.columns]");
+            String columns = "[plan]\n[plan.kinds]\nstem_map = \"m.csv\"\n[plan.kinds.columns]\nqqqqqqqqqqqq = 1";
+            known(new SmallDesign().plus(columns).text()).forEach(k -> known.add("columns." + k));
+        }
         if (table.equals("[estimate]")) {
             known.remove("post_stratum");
             known.add("[[estimate.post_stratum]]");

@@ -26,6 +26,8 @@ class TallyReaderTest {
             Rule.DESIGN_TYPE,
             Rule.DESIGN_VALUE,
             Rule.DESIGN_MISSING,
+            Rule.STEM_MAP, // StemMapReaderTest
+            Rule.STEM_MAP_ROW,
             Rule.BOUNDARY_UNREADABLE, // BoundaryReaderTest
             Rule.BOUNDARY_POSITION,
             Rule.BOUNDARY_SHAPE,

@@ -87,7 +87,7 @@ class GpxWriterTest {
         SheetRoute route = new SheetRoute(
                 SampleTract.start(),
                 SampleTract.START,
-                List.of(new SheetRoute.Leg(1, SampleTract.START, "99", 0, 0, 1, 1)),
+                List.of(new SheetRoute.Leg(1, SampleTract.START, "99", 0, 0, 1, 1, SheetRoute.Way.OPEN)),
                 List.of());
         assertThrows(
                 IllegalArgumentException.class,

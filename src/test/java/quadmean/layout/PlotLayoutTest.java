@@ -32,7 +32,7 @@ class PlotLayoutTest {
             "POLYGON ((0 0, 500 0, 500 200, 300 200, 300 400, 0 400, 0 0), (100 100, 200 100, 200 150, 100 150, 100 100))";
     private static final double AREA = 160_000 - 5_000;
     private static final Walking WALKING =
-            new Walking(List.of(), OptionalDouble.empty(), OptionalDouble.empty(), 2000, 0.3, 8);
+            new Walking(List.of(), OptionalDouble.empty(), LayoutSettings.Slopes.NONE, 2000, 0.3, 8);
 
     static Geometry shape(String wkt) {
         try {

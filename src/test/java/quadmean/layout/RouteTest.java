@@ -9,16 +9,18 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.locationtech.jts.geom.Coordinate;
+import quadmean.design.LayoutSettings;
 import quadmean.design.LayoutSettings.Walking;
 
 class RouteTest {
     private static final Coordinate START = new Coordinate(0, 0);
 
     private static Walking day(double hours) {
-        return new Walking(List.of(), OptionalDouble.empty(), OptionalDouble.empty(), 2000, 0.25, hours);
+        return new Walking(List.of(), OptionalDouble.empty(), LayoutSettings.Slopes.NONE, 2000, 0.25, hours);
     }
 
     private static List<Coordinate> places(int n, long seed) {
@@ -67,6 +69,49 @@ class RouteTest {
                     IntStream.range(0, n).boxed().toList(),
                     route.order().stream().sorted().toList());
         }
+    }
+
+    /** The day that is turned around must not cross itself: no day gets shorter when any two of its ways are exchanged. */
+    @Test
+    void noExchangeOfTwoWaysMakesADayShorter() {
+        for (long seed = 1; seed <= 20; seed++) {
+            List<Coordinate> plots = places(60, seed);
+            for (List<Integer> day : Route.of(plots, START, day(8), 120, 0).days()) {
+                List<Coordinate> walk = new ArrayList<>(List.of(START));
+                day.forEach(i -> walk.add(plots.get(i)));
+                walk.add(START);
+                for (int i = 0; i + 1 < walk.size(); i++) {
+                    for (int j = i + 1; j + 1 < walk.size(); j++) {
+                        Coordinate a = walk.get(i);
+                        Coordinate b = walk.get(i + 1);
+                        Coordinate c = walk.get(j);
+                        Coordinate d = walk.get(j + 1);
+                        assertTrue(
+                                a.distance(c) + b.distance(d) >= a.distance(b) + c.distance(d) - 1e-6,
+                                "seed " + seed + ": ways " + i + " and " + j);
+                    }
+                }
+            }
+        }
+    }
+
+    /** 5000 plots, the most there may be, at random on a square of side s: the shortest walk is about 0.7124·√(n·A) (from memory). */
+    @Test
+    @Timeout(20)
+    void fiveThousandPlotsTakeSeconds() {
+        SplittableRandom random = new SplittableRandom(1);
+        List<Coordinate> plots = IntStream.range(0, 5000)
+                .mapToObj(i -> new Coordinate(random.nextDouble() * 10_000, random.nextDouble() * 10_000))
+                .toList();
+        Route route = Route.of(
+                plots,
+                START,
+                new Walking(List.of(), OptionalDouble.empty(), LayoutSettings.Slopes.NONE, 1e6, 0, 24),
+                200,
+                0);
+        double best = 0.7124 * Math.sqrt(5000) * 10_000;
+        assertTrue(route.lengthM() < 1.1 * best, "over the best: " + route.lengthM() / best);
+        assertTrue(route.lengthM() > 0.97 * best, "over the best: " + route.lengthM() / best);
     }
 
     /** A line of plots 100 m apart: hours of a day are 2·distance/2000 + 0.25 a plot, worked by hand. */

@@ -23,7 +23,7 @@ class CruiseOutputsTest {
     private static final ChartSet NO_CHARTS = new ChartSet(java.util.List.of(), "no charts in this test");
 
     private static List<NamedCsvRecord> read(String file) throws IOException {
-        return read(CruiseOutputs.of(SampleCruise.us(), NO_CHARTS).get(file));
+        return read(CruiseOutputs.of(SampleCruise.us(), List.of(), NO_CHARTS).get(file));
     }
 
     private static List<NamedCsvRecord> read(Content content) throws IOException {
@@ -33,12 +33,15 @@ class CruiseOutputsTest {
 
     @Test
     void writesTheFilesOfTheHouseInOrder() {
-        Map<String, Content> files = CruiseOutputs.of(SampleCruise.us(), NO_CHARTS);
+        Map<String, Content> files = CruiseOutputs.of(SampleCruise.us(), List.of(), NO_CHARTS);
         assertEquals(
                 List.of(
                         "report.html",
                         "estimate.json",
+                        "estimate.schema.json",
                         "estimates.csv",
+                        "plot-results.csv",
+                        "plot-results.geojson",
                         "trees.csv",
                         "curves.csv",
                         "diameters.csv",
@@ -127,7 +130,7 @@ class CruiseOutputsTest {
     @Test
     void nothingBreaksWithoutTrees() throws IOException {
         for (Map.Entry<String, Content> file :
-                CruiseOutputs.of(SampleCruise.empty(), NO_CHARTS).entrySet()) {
+                CruiseOutputs.of(SampleCruise.empty(), List.of(), NO_CHARTS).entrySet()) {
             assertTrue(!Written.text(file.getValue()).isEmpty(), file.getKey());
         }
         assertEquals(Set.of(UnitSystem.METRIC, UnitSystem.US), Set.of(UnitSystem.values()));

@@ -36,6 +36,7 @@ class EstimateJsonTest {
         JsonNode root = json(SampleCruise.us());
         assertEquals(
                 List.of(
+                        "$schema",
                         "schemaVersion",
                         "design",
                         "seed",

@@ -62,7 +62,8 @@ class LayoutFilesTest {
         Design design = new SmallDesign().valid(folder);
         Map<String, Content> once = files(design);
         assertEquals(
-                Set.of("sheets.html", "map.svg", "plots.csv", "legs.csv", "plots.geojson", "plots.gpx"), once.keySet());
+                Set.of("sheets.html", "map.svg", "map.png", "plots.csv", "legs.csv", "plots.geojson", "plots.gpx"),
+                once.keySet());
         Map<String, Content> again = files(design);
         for (Map.Entry<String, Content> file : once.entrySet()) {
             Content other = again.get(file.getKey());

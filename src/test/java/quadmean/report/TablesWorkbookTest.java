@@ -34,7 +34,7 @@ class TablesWorkbookTest {
     @Test
     void everyTableComesBackCellByCell() throws IOException {
         Map<String, Content> files =
-                CruiseOutputs.of(SampleCruise.us(), new ChartSet(List.of(), "no charts in this test"));
+                CruiseOutputs.of(SampleCruise.us(), List.of(), new ChartSet(List.of(), "no charts in this test"));
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(bytes(files.get("tables.xlsx"))))) {
             int sheet = 0;
             for (Content content : files.values()) {

@@ -83,7 +83,7 @@ class WoodOutputsTest {
         assertEquals(49, Double.parseDouble(third[header.indexOf("gross_bf")]));
         // 2581.12·π/576 ft³, of which 0.9·0.95 is sound; 49 bf at 500 a thousand
         assertEquals(0.855 * 2581.12 * Math.PI / 576, Double.parseDouble(third[header.indexOf("net_ft3")]), 1e-9);
-        assertEquals(0.855 * 24.5, Double.parseDouble(third[header.indexOf("value")]), 1e-9);
+        assertEquals(0.855 * 24.5, Double.parseDouble(third[header.indexOf("value_eur")]), 1e-9);
     }
 
     @Test

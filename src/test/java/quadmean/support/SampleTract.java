@@ -113,7 +113,8 @@ public final class SampleTract {
         double north = b.northM() - a.northM();
         double bearing = (Math.toDegrees(Math.atan2(east, north)) + 360) % 360;
         double metres = Math.hypot(east, north);
-        legs.add(new SheetRoute.Leg(day, from, to, bearing, (bearing - 14 + 360) % 360, metres, Double.NaN));
+        legs.add(new SheetRoute.Leg(
+                day, from, to, bearing, (bearing - 14 + 360) % 360, metres, Double.NaN, SheetRoute.Way.OPEN));
         return metres;
     }
 
