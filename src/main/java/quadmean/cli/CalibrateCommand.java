@@ -24,8 +24,8 @@ import quadmean.units.Unit;
             "",
             "Examples:",
             "  quadmean calibrate --pair 18.5,-17.5 --pair 12,-11 --pair 25.5,-24",
-            "  quadmean calibrate --known-slope 20%% --reading 20.5 --reading 21 --reading 20.5",
-            "  quadmean calibrate --known-height 25m --distance 20m --sighting 118,-8 --sighting 117,-8.5",
+            "  quadmean calibrate --known-slope 20%% --reading 20.5 --reading 21",
+            "  quadmean calibrate --known-height 25m --distance 20m --sighting 118,-8",
             "  quadmean calibrate --course 330ft --paces 62 --paces 64 --paces 63",
             "",
             "The correction goes into [instrument] of a design; \"estimate\" then applies it and says so."
