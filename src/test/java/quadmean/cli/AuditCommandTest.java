@@ -112,6 +112,51 @@ class AuditCommandTest {
                 1e-12);
     }
 
+    /** Points, trees without numbers: matched by species and dbh, then by dbh alone; a tree at 95 % of its limit is borderline. */
+    @Test
+    void treesOfPointsWithoutNumbersAreMatchedBySize() throws IOException {
+        SmallDesign points = new SmallDesign(DESIGN.text()
+                .replace(
+                        "kind = \"fixed\"\narea = 0.1",
+                        "kind = \"point\"\nbasal_area_factor = 4\nlimiting_distance = \"centre\"")
+                .replace("tree = \"tree\"\n", "")
+                .replace(
+                        "height = { name = \"height\", unit = \"m\" }",
+                        "point_distance = { name = \"away\", unit = \"m\" }"));
+        Files.writeString(
+                folder.resolve("check.csv"),
+                "plot,species,dbh,away\n1,PSME,31,\n1,ABGR,20,\n2,PSME,40,\n2,PSME,20,4.75\n");
+        Path design = Run.cruise(
+                folder, points.plus("[species.ABGR]"), "plot,species,dbh,away\n1,PSME,20,\n1,PSME,30,\n2,PSME,40,\n");
+        Run run = Run.of("audit", design, "--out", folder.resolve("out"));
+        run.assertCode(0);
+        assertTrue(run.out().contains("the crew wrote PSME, the checker ABGR"), run.out());
+        // by definition the limit of 20 cm at 4 m²/ha is 20/100·50/√4 = 5 m
+        assertTrue(run.out().contains("PSME, dbh 20.0 cm; at 95.0 % of the limiting distance: borderline"), run.out());
+        assertTrue(run.out().contains("Some trees were matched by size, up to 15"), run.out());
+    }
+
+    /** Where trees are counted only, the counts are compared, and plots have no value of their own. */
+    @Test
+    void countsAreComparedWhereTreesAreCounted() throws IOException {
+        SmallDesign points = new SmallDesign(DESIGN.text()
+                .replace(
+                        "kind = \"fixed\"\narea = 0.1",
+                        "kind = \"point\"\nbasal_area_factor = 4\nmeasured = \"some_points\"")
+                .replace(
+                        "dbh = { name = \"dbh\", unit = \"cm\" }\nheight = { name = \"height\", unit = \"m\" }",
+                        "dbh = { name = \"dbh\", unit = \"cm\" }\ncount = \"count\"")
+                .replace("tree = \"tree\"\n", ""));
+        Files.writeString(folder.resolve("check.csv"), "plot,species,dbh,count\n1,PSME,30,\n2,PSME,,5\n");
+        Path design = Run.cruise(
+                folder, points, "plot,species,dbh,count\n1,PSME,30,\n1,PSME,25,\n2,PSME,,4\n3,PSME,33,\n3,PSME,28,\n");
+        Run run = Run.of("audit", design, "--out", folder.resolve("out"));
+        run.assertCode(0);
+        assertTrue(run.out().contains("Counts differ: 2: the crew counted 1 fewer than the checker"), run.out());
+        assertTrue(run.out().contains("Plot values were not compared: trees are counted"), run.out());
+        assertTrue(run.out().contains("Tree that the checker did not find"), run.out());
+    }
+
     @Test
     void problemsOfTheChecksTallyRefuse() throws IOException {
         Run run = run(DESIGN, CHECK.replace("30.4", "x30") + "3,3,,20,\n");
