@@ -40,11 +40,12 @@ import quadmean.simulate.Simulator;
             "known species and height_m), or a stand table (dbh_cm, trees_per_ha, species,",
             "height_m, stratum) from which a forest is made up on the design's own tract.",
             "Writes simulate.html, simulate.json and simulate.csv. Examples:",
-            "  quadmean simulate designs/paper-points.toml --forest datasets/longleaf-map.csv",
-            "  quadmean simulate designs/paper-points.toml --forest datasets/longleaf-map.csv \\",
-            "      --beside designs/paper-plots.toml",
-            "  quadmean simulate designs/paper-points.toml --forest datasets/forests/uneven-aged.csv \\",
-            "      --pattern clustered --height-scatter 10"
+            "  quadmean simulate designs/simulate-points.toml --cruises 500 \\",
+            "      --forest datasets/longleaf-map.csv",
+            "  quadmean simulate designs/simulate-points.toml --cruises 500 \\",
+            "      --forest datasets/longleaf-map.csv --beside designs/simulate-plots.toml",
+            "  quadmean simulate designs/simulate-points.toml --cruises 500 \\",
+            "      --forest datasets/forests/uneven-aged.csv --pattern clustered"
         })
 final class SimulateCommand extends DesignCommand {
     private static final int MOST_DESIGNS = 6;

@@ -60,7 +60,8 @@ class HelpTest {
 
     static Stream<String> examples() throws IOException {
         Stream<String> ofHelp = commands()
-                .flatMap(c -> help(c).stream())
+                .flatMap(c ->
+                        String.join("\n", help(c)).replaceAll("\\\\\n +", "").lines())
                 .filter(l -> l.startsWith("  quadmean "))
                 .map(l -> l.strip().substring("quadmean ".length()));
         Stream<String> ofReadme = Files.readAllLines(Path.of("README.md")).stream()
