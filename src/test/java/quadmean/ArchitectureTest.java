@@ -35,7 +35,7 @@ class ArchitectureTest {
     private static final String GPX = "io.jenetics.jpx..";
     private static final String OPTIONS = "picocli..";
 
-    private static final String RESULTS = "model design height volume estimate cruise plan stats units";
+    private static final String RESULTS = "model design height volume estimate cruise plan simulate stats units";
 
     private static final List<Room> HOUSE = List.of(
             new Room("units", ""),
@@ -51,6 +51,7 @@ class ArchitectureTest {
             new Room("plan", "design model measure stats units"),
             new Room("layout", "design model measure units", GEOMETRY, PROJECTIONS, GEODESICS, GPX, JSON),
             new Room("audit", "cruise design estimate stats model units"),
+            new Room("simulate", "design measure layout cruise estimate model stats units", GEOMETRY),
             new Room("chart", RESULTS, PICTURES),
             new Room("report", "chart layout audit " + RESULTS, JSON, CSV, WORKBOOK),
             new Room("cli", "measure field chart report layout audit " + RESULTS, OPTIONS));

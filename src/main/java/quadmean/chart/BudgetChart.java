@@ -25,7 +25,7 @@ public final class BudgetChart {
         StringBuilder svg = new StringBuilder(String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" aria-hidden=\"true\" focusable=\"false\""
-                        + " font-family=\"sans-serif\" font-size=\"17\" fill=\"#222B26\">",
+                        + " font-family=\"sans-serif\" fill=\"#222B26\">",
                 WIDTH,
                 height));
         double widest = parts.stream()
@@ -49,9 +49,9 @@ public final class BudgetChart {
         double length = Math.max(1, perShare * Math.max(0, share));
         svg.append(String.format(
                 Locale.ROOT,
-                "<text x=\"%d\" y=\"%d\">%s</text>"
+                "<text x=\"%d\" y=\"%d\" font-size=\"17\">%s</text>"
                         + "<rect x=\"%d\" y=\"%d\" width=\"%.1f\" height=\"14\" fill=\"%s\"/>"
-                        + "<text x=\"%.1f\" y=\"%d\">%s</text>",
+                        + "<text x=\"%.1f\" y=\"%d\" font-size=\"17\">%s</text>",
                 LEFT,
                 y + 16,
                 Wording.capital(budget.label(part)),

@@ -20,7 +20,7 @@ public record ChartSet(List<Picture> pictures, String missing) {
         pictures = List.copyOf(pictures);
     }
 
-    /** Draws all charts: estimates by species and stratum, running mean, what more plots bring, heights, diameters. */
+    /** Draws all charts: estimates by species and stratum, running mean, what more plots bring, heights and their residuals, diameters. */
     public static ChartSet of(CruiseResult result) {
         return drawn(() -> draw(result));
     }
@@ -61,6 +61,7 @@ public record ChartSet(List<Picture> pictures, String missing) {
         RunningMeanChart.picture(result).ifPresent(pictures::add);
         GainChart.picture(result).ifPresent(pictures::add);
         HeightChart.picture(result, colours).ifPresent(pictures::add);
+        ResidualChart.picture(result, colours).ifPresent(pictures::add);
         pictures.addAll(DiameterChart.pictures(result, colours));
         pictures.addAll(LogChart.pictures(result, colours));
         return pictures;

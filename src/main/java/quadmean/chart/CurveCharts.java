@@ -91,7 +91,7 @@ public final class CurveCharts {
                 + curve.form().label() + " with " + Wording.confidence(confidence)
                 + " confidence and prediction bands.";
         String alt = "Scatter of heights against dbh with a fitted curve and two bands. " + title;
-        return new Picture(id, title, alt, Drawing.svg(chart, id));
+        return Drawing.picture(chart, id, title, alt);
     }
 
     private Picture residuals(SpeciesCurve search, HeightCurve curve, List<Tree> trees, String id) {
@@ -105,7 +105,7 @@ public final class CurveCharts {
         String title =
                 name(search) + ": residuals against dbh. A trend means the form does not fit, a fan that the scatter"
                         + " grows with dbh.";
-        return new Picture(id, title, "Scatter of residuals against dbh about zero. " + title, Drawing.svg(chart, id));
+        return Drawing.picture(chart, id, title, "Scatter of residuals against dbh about zero. " + title);
     }
 
     private static String name(SpeciesCurve search) {

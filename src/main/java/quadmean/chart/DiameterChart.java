@@ -83,8 +83,7 @@ final class DiameterChart {
                     .setShowInLegend(false);
         }
         chart.getStyler().setYAxisMax(highest(curve, halves));
-        return Optional.of(new Picture(
-                id, title(!curve.isEmpty(), halves), alt(species, !curve.isEmpty()), Drawing.svg(chart, id)));
+        return Optional.of(Drawing.picture(chart, id, title(!curve.isEmpty(), halves), alt(species, !curve.isEmpty())));
     }
 
     /** A little above the tallest bar, whisker or point of the curve. */

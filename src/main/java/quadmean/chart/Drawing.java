@@ -3,6 +3,8 @@ package quadmean.chart;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -10,6 +12,8 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
+import javax.imageio.ImageIO;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.CategoryChartBuilder;
 import org.knowm.xchart.VectorGraphicsEncoder;
@@ -24,6 +28,9 @@ final class Drawing {
     static final Color INK = new Color(0x222B26);
     private static final Color GRID = new Color(0xDFE4E0);
     private static final int WIDTH = 600;
+    /** Pixels of a file for each unit of a drawing, enough for print a hand wide. */
+    private static final int PIXELS = 2;
+
     private static final int HEIGHT = 420;
     private static final MathContext TICK_DIGITS = new MathContext(4);
     private static final int FONT = 18;
@@ -120,6 +127,27 @@ final class Drawing {
         return Math.abs(value) >= 1000
                 ? String.format(Locale.ROOT, "%,d", Math.round(value))
                 : Wording.plain(new BigDecimal(value).round(TICK_DIGITS).doubleValue());
+    }
+
+    /** A chart as a picture, in SVG and, when it is asked for, in pixels. */
+    static Picture picture(Chart<?, ?> chart, String id, String title, String altText) {
+        return new Picture(id, title, altText, svg(chart, id), Optional.of(() -> png(chart)));
+    }
+
+    private static byte[] png(Chart<?, ?> chart) {
+        BufferedImage image =
+                new BufferedImage(PIXELS * chart.getWidth(), PIXELS * chart.getHeight(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D pen = image.createGraphics();
+        pen.scale(PIXELS, PIXELS);
+        chart.paint(pen, chart.getWidth(), chart.getHeight());
+        pen.dispose();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            ImageIO.write(image, "png", out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.toByteArray();
     }
 
     /** Draws a chart as an {@code svg} element whose ids start with a prefix. */

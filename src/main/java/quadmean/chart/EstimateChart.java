@@ -74,7 +74,7 @@ final class EstimateChart {
                 + limits + unknown + "." + Wording.targetRemark(result);
         String alt = "Bars of " + Wording.perArea(attribute, units) + " for " + by + " " + String.join(", ", labels)
                 + ", with " + limits + " as whiskers. The table by " + by + " has the numbers.";
-        return new Picture(id, title, alt, Drawing.svg(chart, id));
+        return Drawing.picture(chart, id, title, alt);
     }
 
     /** The limits about their own middle, for they need not lie evenly about the estimate; the library draws no other whiskers. */

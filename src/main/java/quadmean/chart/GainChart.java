@@ -21,6 +21,8 @@ final class GainChart {
     private static final Color BY_VARIATION = new Color(0x1D4ED8);
     private static final Color TARGET = new Color(0xA23B00);
     private static final int MARKS = 3;
+    /** Drawing units between the numbers of plots, so that those of three digits stay apart. */
+    private static final int TICKS_APART = 100;
 
     private GainChart() {}
 
@@ -35,6 +37,7 @@ final class GainChart {
             return Optional.empty();
         }
         XYChart chart = Drawing.xy("Plots in all", "Expected sampling error (%)", shares.size() + MARKS);
+        chart.getStyler().setXAxisTickMarkSpacingHint(TICKS_APART);
         chart.getStyler().setYAxisMin(0.0).setPlotGridVerticalLinesVisible(false);
         shares.forEach(s -> curve(chart, s));
         target(chart, shares, result.design().targetErrorPercent());
@@ -55,7 +58,7 @@ final class GainChart {
                 + first.gain().get(first.gain().size() - 1).plots() + " plots; the target of " + error
                 + " as a dashed line, "
                 + (first.more() > 0 ? "reached at " + first.needed() + " plots." : "reached now.");
-        return Optional.of(new Picture("gain", title, alt, Drawing.svg(chart, "gain")));
+        return Optional.of(Drawing.picture(chart, "gain", title, alt));
     }
 
     private static void curve(XYChart chart, PlotShares shares) {

@@ -53,7 +53,7 @@ final class HeightChart {
                 + ". Line: curve of the species, over the diameters it was fitted to" + grey + ".";
         String alt = "Scatter of " + shown.size() + " heights against dbh with a curve for species "
                 + String.join(", ", own.keySet()) + grey + ". The table of height curves has the parameters.";
-        return Optional.of(new Picture("heights", title, alt, Drawing.svg(chart, "heights")));
+        return Optional.of(Drawing.picture(chart, "heights", title, alt));
     }
 
     /** The curves of species that have one of their own. */

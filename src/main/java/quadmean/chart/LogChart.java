@@ -75,6 +75,6 @@ final class LogChart {
                         : " " + Wording.capital(Wording.standsBehind(attribute)) + ": " + standing + ".");
         String alt = "Stacked bars: " + what + " " + String.join(", ", labels) + ", species "
                 + String.join(", ", species) + ". The tables of logs have the numbers with their errors.";
-        return Optional.of(new Picture(id, title, alt, Drawing.svg(chart, id)));
+        return Optional.of(Drawing.picture(chart, id, title, alt));
     }
 }

@@ -52,10 +52,7 @@ final class MapLegend {
 
     /** Draws the legend; returns the height of the whole drawing. */
     double draw(StringBuilder out) {
-        double y = frame.height() + 14;
-        north(out, MapFrame.MARGIN, y);
-        bar(out, MapFrame.MARGIN + 44, y + 14);
-        y += 58;
+        double y = compass(out, "map");
         double x = MapFrame.MARGIN;
         for (Entry entry : entries()) {
             double wide = SYMBOL + WIDE_LETTER * entry.words().length() + 20;
@@ -70,6 +67,14 @@ final class MapLegend {
             x += wide;
         }
         return y + ROW;
+    }
+
+    /** Draws north arrow and scale bar below the map, their ids after a prefix; returns where what follows has room. */
+    double compass(StringBuilder out, String prefix) {
+        double y = frame.height() + 14;
+        north(out, prefix, MapFrame.MARGIN, y);
+        bar(out, prefix, MapFrame.MARGIN + 44, y + 14);
+        return y + 58;
     }
 
     private List<Entry> entries() {
@@ -87,28 +92,31 @@ final class MapLegend {
         }
         entries.add(new Entry(start(13, 0), "start"));
         map.walks().forEach(w -> entries.add(new Entry(MapChart.sample(w), "walk, day " + w.day())));
+        map.seed().ifPresent(s -> entries.add(new Entry("", "seed " + s)));
         return entries;
     }
 
-    private static void north(StringBuilder out, double x, double y) {
+    private static void north(StringBuilder out, String prefix, double x, double y) {
         out.append(String.format(
                 Locale.ROOT,
-                "<g id=\"map-north\" transform=\"translate(%.0f %.0f)\"><path d=\"M8 0 L16 26 L8 20 L0 26 Z\"/>",
+                "<g id=\"%s-north\" transform=\"translate(%.0f %.0f)\"><path d=\"M8 0 L16 26 L8 20 L0 26 Z\"/>",
+                prefix,
                 x,
                 y));
         out.append(text(8, 42, "middle", "N")).append("</g>\n");
     }
 
-    private void bar(StringBuilder out, double x, double y) {
+    private void bar(StringBuilder out, String prefix, double x, double y) {
         Unit unit = map.units().length();
         double most = BAR_SHARE * MapFrame.WIDTH / frame.scale();
         double length = round(Unit.METRE.convert(most, unit));
         double wide = unit.convert(length, Unit.METRE) * frame.scale();
         out.append(String.format(
                 Locale.ROOT,
-                "<g id=\"map-scale\" transform=\"translate(%.0f %.0f)\"><rect x=\"0\" y=\"0\" width=\"%.2f\""
+                "<g id=\"%s-scale\" transform=\"translate(%.0f %.0f)\"><rect x=\"0\" y=\"0\" width=\"%.2f\""
                         + " height=\"7\" fill=\"#ffffff\" stroke=\"#222b26\"/><rect x=\"0\" y=\"0\" width=\"%.2f\""
                         + " height=\"7\"/>",
+                prefix,
                 x,
                 y,
                 wide,

@@ -31,8 +31,8 @@ import javax.xml.stream.XMLStreamReader;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A map as an image of pixels, for programs that take no SVG. It draws the few elements that {@link MapChart} writes and refuses
- * any other, so that the two pictures cannot differ.
+ * A map or a chart of bars as an image of pixels, for programs that take no SVG. It draws the few elements that {@link MapChart},
+ * {@link PlotValueMap} and {@link BudgetChart} write and refuses any other, so that the two pictures cannot differ.
  */
 public final class MapPng {
     /** Pixels for each unit of the drawing. */

@@ -108,7 +108,7 @@ public final class PlanCharts {
                         + Wording.confidence(plan.target().confidence()) + " confidence against "
                         + (id.equals("plots") ? "the number of plots" : "cost") + ". Dashed: the target of ±"
                         + Wording.percent(target) + "; diamonds: the plans that reach it.";
-        return new Picture("plan-" + id, title, alt(options, at, id), Drawing.svg(chart, "plan-" + id));
+        return Drawing.picture(chart, "plan-" + id, title, alt(options, at, id));
     }
 
     private String alt(List<PlanOption> options, ToDoubleFunction<Size> at, String what) {
@@ -157,10 +157,7 @@ public final class PlanCharts {
                 .map(o -> o.name() + " " + o.parts(o.atTarget().orElseThrow()))
                 .toList();
         String title = "Plots of each stratum where the targets are reached, by the way they are shared.";
-        return new Picture(
-                "plan-shares",
-                title,
-                "Bars of plots by stratum. " + String.join("; ", words) + ".",
-                Drawing.svg(chart, "plan-shares"));
+        return Drawing.picture(
+                chart, "plan-shares", title, "Bars of plots by stratum. " + String.join("; ", words) + ".");
     }
 }

@@ -52,7 +52,7 @@ final class RunningMeanChart {
                 + means.get(means.size() - 1).plots()
                 + " plots, its " + limits + " as a band, and the target band of " + target
                 + " about the final estimate as dashed lines.";
-        return Optional.of(new Picture("running-mean", title, alt, Drawing.svg(chart, "running-mean")));
+        return Optional.of(Drawing.picture(chart, "running-mean", title, alt));
     }
 
     private static String byFormula(Design design) {

@@ -2,6 +2,7 @@ package quadmean.chart;
 
 import java.awt.Color;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -12,17 +13,19 @@ import quadmean.estimate.EstimateRow;
 
 /**
  * One colour and one marker for each species of a cruise, by the order of the codes, so that a species looks the same
- * wherever it occurs. The hues differ in lightness too and stay apart for colour-blind readers (the first six
- * after Okabe and Ito 2008); beyond twelve species colours come round again with another marker.
+ * wherever it occurs. Hues go dark and light by turns, which tells neighbours apart in grey, and
+ * follow those that Okabe and Ito (2008) chose for colour-blind readers; beyond twelve species colours come round again with another marker.
  */
 public final class SpeciesColours {
     /** Stands for the curve of all species together and for species without one of their own. */
     static final Color POOLED = new Color(0x6E6E6E);
 
+    /** Dark and light by turns, so that neighbours in a stack stay apart in grey. */
     private static final int[] HUES = {
-        0x0072B2, 0xD55E00, 0x009E73, 0xCC79A7, 0xE69F00, 0x56B4E9, 0x8C5A2B, 0x7E63B8, 0xA89B00, 0x9C2A4F, 0x9FB4C7,
-        0x3E6B2F
+        0x005A8C, 0xE69F00, 0x00795B, 0xD9A0C3, 0xB0450A, 0x6FC2F0, 0x5B3A1E, 0xB7A7DE, 0x6B6300, 0xE58FA8, 0x4A5F7A,
+        0x9CC47A
     };
+
     private static final Marker[] MARKERS = {
         SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.DIAMOND, SeriesMarkers.TRIANGLE_UP
     };
@@ -50,6 +53,11 @@ public final class SpeciesColours {
     /** The colour of a species as {@code #rrggbb}; grey for one that is not in the cruise. */
     public String hex(String code) {
         return String.format(Locale.ROOT, "#%06x", colour(code).getRGB() & 0xFFFFFF);
+    }
+
+    /** All colours in their order. */
+    static List<Color> hues() {
+        return Arrays.stream(HUES).mapToObj(Color::new).toList();
     }
 
     Color colour(String code) {

@@ -1,6 +1,7 @@
 package quadmean.chart;
 
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Stream;
 import quadmean.units.UnitSystem;
@@ -13,8 +14,15 @@ import quadmean.units.UnitSystem;
  * @param walks how they are walked, one for each day
  * @param start where the walks start; its name is written beside it
  * @param units what the scale bar counts in
+ * @param seed what laid the plots out; empty if nothing did
  */
-public record TractMap(List<Area> areas, List<Site> plots, List<Walk> walks, Site start, UnitSystem units) {
+public record TractMap(
+        List<Area> areas, List<Site> plots, List<Walk> walks, Site start, UnitSystem units, OptionalLong seed) {
+    /** A map of plots that are there already. */
+    TractMap(List<Area> areas, List<Site> plots, List<Walk> walks, Site start, UnitSystem units) {
+        this(areas, plots, walks, start, units, OptionalLong.empty());
+    }
+
     public TractMap {
         areas = List.copyOf(areas);
         plots = List.copyOf(plots);

@@ -59,7 +59,7 @@ public final class VolumeFitCharts {
         String title = name(group) + ": observed against fitted volume of "
                 + group.trees().size() + " trees, " + fit.form().formula()
                 + ". On the line the two agree; orange trees move the fit most.";
-        return new Picture(id, title, "Scatter about the line of equality. " + title, Drawing.svg(chart, id));
+        return Drawing.picture(chart, id, title, "Scatter about the line of equality. " + title);
     }
 
     private Picture residuals(VolumeFitGroup group, VolumeFit fit, String id) {
@@ -74,7 +74,7 @@ public final class VolumeFitCharts {
         line(chart, "no residual", new double[] {min(dbh), max(dbh)}, new double[] {0, 0});
         String title = name(group)
                 + ": residuals against dbh. A trend means the form does not fit, a fan that the weights do not.";
-        return new Picture(id, title, "Scatter of residuals in percent about zero. " + title, Drawing.svg(chart, id));
+        return Drawing.picture(chart, id, title, "Scatter of residuals in percent about zero. " + title);
     }
 
     private static String name(VolumeFitGroup group) {

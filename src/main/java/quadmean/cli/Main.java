@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             CurvesCommand.class,
             EstimateCommand.class,
+            SimulateCommand.class,
             ProgressCommand.class,
             AuditCommand.class,
             GrowthCommand.class,
@@ -47,6 +48,7 @@ import picocli.CommandLine.Spec;
             "  quadmean check designs/demo.toml       # what is wrong with the tally",
             "  quadmean curves designs/demo.toml      # which height curves fit",
             "  quadmean estimate designs/demo.toml    # the report, out/demo/report.html",
+            "  quadmean simulate --help               # try a design in a known forest",
             "  quadmean progress designs/demo-progress.toml  # under way: may it stop?",
             "  quadmean audit designs/demo.toml       # a checker's tally of some plots",
             "  quadmean growth designs/demo-growth.toml  # plots at two dates",
@@ -129,6 +131,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, progress, audit, growth, combine, height, slope, borderline, calibrate, equations, fit-volume, start, demo, licences or completion");
+                "name a command: plan, check, curves, estimate, simulate, progress, audit, growth, combine, height, slope, borderline, calibrate, equations, fit-volume, start, demo, licences or completion");
     }
 }

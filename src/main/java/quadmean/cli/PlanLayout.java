@@ -47,8 +47,8 @@ record PlanLayout(
         if (set == null) {
             return new PlanLayout(Map.of(), Optional.empty(), List.of(), field.problems(), Outcome.REFUSED);
         }
-        Map<String, Content> files =
-                LayoutFiles.of(design, set, Optional.of(SheetMap.picture(field.areas(), set, design.units())));
+        Map<String, Content> files = LayoutFiles.of(
+                design, set, Optional.of(SheetMap.picture(field.areas(), set, design.units(), design.seed())));
         List<String> notes = new ArrayList<>(field.notes());
         if (!files.containsKey("map.png")) {
             notes.add(

@@ -19,9 +19,7 @@ import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
 import quadmean.height.ResidualDraw;
 import quadmean.model.CurveForm;
-import quadmean.model.Plot;
 import quadmean.model.PlotDesign;
-import quadmean.model.PlotFacts;
 import quadmean.model.Policy;
 import quadmean.model.Product;
 import quadmean.model.Progress;
@@ -82,17 +80,11 @@ public final class Cruise {
             return new CruiseRun(tally, null, null);
         }
         CurveTable curves = CurveTable.fit(TreeChecks.wholeTrees(tally), heightSettings(design), progress);
-        Woods woods = new Woods(design, books, curves);
-        List<List<HeightedTree>> byPlot = new ArrayList<>();
-        List<SampledPlot> plots = new ArrayList<>();
-        Map<String, PlotFacts> facts = tally.facts();
-        tally.plots().forEach(plot -> {
-            List<HeightedTree> filled =
-                    plot.trees().stream().map(t -> fill(design, curves, t)).toList();
-            byPlot.add(filled);
-            plots.add(sampled(design, woods, plot, filled, facts.getOrDefault(plot.id(), PlotFacts.NONE)));
-        });
-        EstimateSettings settings = settings(design, woods.missing()).withListed(tally.listed());
+        WorkedTally worked = WorkedTally.of(design, books, tally, curves);
+        Woods woods = worked.woods();
+        List<List<HeightedTree>> byPlot = worked.trees();
+        List<SampledPlot> plots = worked.plots();
+        EstimateSettings settings = worked.settings();
         StandEstimate estimate = StandEstimator.estimate(design.stratumList(), plots, settings, design.seed());
         estimate = estimate.withNotes(woods.notes()).withNotes(plotNotes(design));
         List<Remeasure> remeasure = RemeasureList.of(design, tally, curves, books.volumes(), estimate);
@@ -115,17 +107,6 @@ public final class Cruise {
                         remeasure,
                         budgets),
                 new Worksheet(design.stratumList(), plots, settings));
-    }
-
-    /** A plot as the estimate sees it. */
-    static SampledPlot sampled(Design design, Woods woods, Plot plot, List<HeightedTree> filled, PlotFacts facts) {
-        return new SampledPlot(
-                plot.id(),
-                plot.stratum(),
-                filled.stream().map(woods::stem).toList(),
-                design.exceptions().inside(plot.id()),
-                facts,
-                plot.counted().stream().map(woods::counted).toList());
     }
 
     /** What plots that are not like the others mean for the estimate. */
@@ -201,7 +182,7 @@ public final class Cruise {
         };
     }
 
-    private static HeightSettings heightSettings(Design design) {
+    static HeightSettings heightSettings(Design design) {
         Map<String, CurveForm> forms = new HashMap<>();
         for (SpeciesEntry s : design.species().values()) {
             if (s.curve() != null) {
@@ -226,7 +207,7 @@ public final class Cruise {
                 .toList();
     }
 
-    private static EstimateSettings settings(Design design, Map<Attribute, String> missing) {
+    static EstimateSettings settings(Design design, Map<Attribute, String> missing) {
         return new EstimateSettings(
                 design.plot(),
                 design.finitePopulation(),

@@ -1,5 +1,6 @@
 package quadmean.cruise;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import quadmean.model.HeightSource;
 import quadmean.model.Scaling;
 import quadmean.model.Tree;
 import quadmean.model.TreeDetail;
+import quadmean.model.TreeStatus;
 import quadmean.model.VolumeSpec;
 import quadmean.units.Attribute;
 import quadmean.volume.BiomassEquation;
@@ -32,6 +34,8 @@ final class Woods {
     private final WoodBooks books;
     private final StemCutter cutter;
     private final WoodAccount account = new WoodAccount();
+    private final Map<TreeStatus, Set<Attribute>> countsOfBig = new EnumMap<>(TreeStatus.class);
+    private final Map<TreeStatus, Set<Attribute>> countsOfSmall = new EnumMap<>(TreeStatus.class);
     private final Map<String, VolumeSpec> volumes = new TreeMap<>();
     private final Map<String, VolumeSpec> boardFeet = new TreeMap<>();
     private final Map<String, BiomassSpec> biomass = new TreeMap<>();
@@ -46,9 +50,7 @@ final class Woods {
     /** What the estimate needs of a tree. */
     Stem stem(HeightedTree heighted) {
         Tree tree = heighted.tree();
-        Set<Attribute> counts = Stream.of(Attribute.values())
-                .filter(a -> design.counting().counts(a, tree.detail().status(), tree.dbhCm()))
-                .collect(Collectors.toSet());
+        Set<Attribute> counts = counts(tree);
         return new Stem(
                 tree.species(),
                 tree.dbhCm(),
@@ -57,6 +59,18 @@ final class Woods {
                 tree.detail().times(),
                 counts,
                 tree.detail().prediction());
+    }
+
+    /** The attributes that a tree counts in: the same for all trees of a status above the merchantable size, and below it. */
+    private Set<Attribute> counts(Tree tree) {
+        TreeStatus status = tree.detail().status();
+        boolean isBig = tree.dbhCm() >= design.counting().minMerchantableCm();
+        return (isBig ? countsOfBig : countsOfSmall)
+                .computeIfAbsent(
+                        status,
+                        s -> Stream.of(Attribute.values())
+                                .filter(a -> design.counting().counts(a, s, tree.dbhCm()))
+                                .collect(Collectors.toUnmodifiableSet()));
     }
 
     /** What the estimate needs of trees that were counted and not measured. */

@@ -55,6 +55,7 @@ import quadmean.units.UnitSystem;
  * @param estimation how to estimate
  * @param tract where the boundary of the tract is, if the design says
  * @param layout how plots are laid out on the map, if the design says
+ * @param simulation what cruises on paper need to know besides
  * @param followUp what is done during and after the cruise
  */
 public record Design(
@@ -89,6 +90,7 @@ public record Design(
         EstimateRules estimation,
         Optional<TractSettings> tract,
         Optional<LayoutSettings> layout,
+        SimulationSettings simulation,
         FollowUp followUp) {
     public Design {
         strata = List.copyOf(strata);
@@ -144,6 +146,7 @@ public record Design(
                 estimation,
                 tract,
                 layout,
+                simulation,
                 followUp);
     }
 

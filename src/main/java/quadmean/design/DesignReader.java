@@ -137,6 +137,7 @@ public final class DesignReader {
                 EstimateParser.parse(root, strata, units),
                 TractParser.parse(root, file),
                 LayoutParser.parse(root, strata, units),
+                SimulationParser.parse(root),
                 FollowUpParser.parse(root, file, units, tallies));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);

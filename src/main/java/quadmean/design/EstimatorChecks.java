@@ -12,6 +12,7 @@ final class EstimatorChecks {
     /** Areas that differ by less than this (relative) agree. */
     private static final double AREA_AGREES = 1e-3;
 
+    private final Section root;
     private final Section estimate;
     private final Section selection;
     private final Design design;
@@ -19,6 +20,7 @@ final class EstimatorChecks {
     private final Estimator estimator;
 
     private EstimatorChecks(Section root, Section selection, Design design) {
+        this.root = root;
         this.estimate = root.table("estimate");
         this.selection = selection;
         this.design = design;
@@ -40,7 +42,8 @@ final class EstimatorChecks {
     /** What plots are is said in the list of plots. */
     private void list() {
         boolean needed = estimator != Estimator.MEAN || isOfGrid();
-        if (needed && design.exceptions().plotList() == null) {
+        boolean isOnPaper = root.has("simulate") && design.tallies().isEmpty();
+        if (needed && !isOnPaper && design.exceptions().plotList() == null) {
             selection.problem(
                     Rule.DESIGN_MISSING,
                     "plot_list",

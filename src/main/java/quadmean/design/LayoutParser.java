@@ -41,7 +41,7 @@ final class LayoutParser {
         Section s = root.table("layout");
         LayoutSettings settings = new LayoutParser(s, strata, units).settings();
         s.close();
-        if (!root.has("tract")) {
+        if (!root.has("tract") && !root.has("simulate")) {
             root.problem(
                     Rule.DESIGN_MISSING,
                     "layout",

@@ -6,6 +6,7 @@ import quadmean.model.DegreesRule;
 import quadmean.model.EstimateRules;
 import quadmean.model.EstimatorRules;
 import quadmean.model.FinitePopulation;
+import quadmean.model.IntervalRule;
 import quadmean.model.ListedPlot;
 import quadmean.model.PlotDesign;
 import quadmean.model.SizeRules;
@@ -83,6 +84,13 @@ public record EstimateSettings(
     /** The same with another way from plots to estimates. */
     public EstimateSettings with(EstimatorRules estimation) {
         return with(rules.with(estimation), listed);
+    }
+
+    /** The same with limits made in another way. */
+    EstimateSettings with(IntervalRule interval) {
+        return with(
+                new EstimateRules(interval, rules.replicates(), rules.estimation(), rules.errors(), rules.product()),
+                listed);
     }
 
     private EstimateSettings with(EstimateRules otherRules, List<ListedPlot> plan) {

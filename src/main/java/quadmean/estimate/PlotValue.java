@@ -27,11 +27,16 @@ final class PlotValue {
     /** The sum per hectare of any number that trees have, over those that pass a filter and count in an attribute. */
     static ToDoubleFunction<SampledPlot> of(
             PlotDesign design, Attribute counting, Predicate<Stem> filter, ToDoubleFunction<Stem> value) {
-        return plot -> Moments.sum(plot.stems().stream()
-                .filter(filter)
-                .filter(stem -> stem.counts().contains(counting))
-                .mapToDouble(stem -> treesPerHa(design, plot, stem) * value.applyAsDouble(stem))
-                .toArray());
+        return plot -> {
+            double[] values = new double[plot.stems().size()];
+            int n = 0;
+            for (Stem stem : plot.stems()) {
+                if (filter.test(stem) && stem.counts().contains(counting)) {
+                    values[n++] = treesPerHa(design, plot, stem) * value.applyAsDouble(stem);
+                }
+            }
+            return Moments.sum(values); // zeros at the end add nothing
+        };
     }
 
     /** How many trees per hectare a stem of a plot stands for. */

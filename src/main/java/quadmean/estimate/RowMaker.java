@@ -104,7 +104,7 @@ final class RowMaker {
     private String reason(Attribute attribute, MeanEstimate e) {
         if (Double.isNaN(e.mean())) {
             String why = settings.whyMissing(attribute);
-            return why.isEmpty() ? "no trees tallied here" : why;
+            return why.isEmpty() ? sample.whyNoEstimate() : why;
         }
         if (!e.hasError()) {
             return noError(attribute);

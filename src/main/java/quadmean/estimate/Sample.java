@@ -93,6 +93,11 @@ interface Sample {
     /** What a reader should know of the sample, in sentences. */
     List<String> notes();
 
+    /** Why there may be no estimate of something that is known of trees. */
+    default String whyNoEstimate() {
+        return "no trees tallied here";
+    }
+
     /** Why there may be no standard error although each stratum has plots enough. */
     default String whyNoError() {
         return "no standard error: too few plots";

@@ -1,11 +1,15 @@
 package quadmean.estimate;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import quadmean.model.FinitePopulation;
+import quadmean.model.IntervalRule;
 import quadmean.model.PlotDesign;
 import quadmean.model.Stratum;
 import quadmean.units.Attribute;
@@ -58,6 +62,27 @@ public final class StandEstimator {
                 notes,
                 OtherVariance.of(strata, plots, settings),
                 OtherEstimate.of(estimator.whole, settings));
+    }
+
+    /**
+     * The rows of the whole stand, all species together, and nothing else: for work that estimates again and again.
+     *
+     * @param rules ways to make confidence limits
+     * @return rows by way, in the order of the attributes
+     */
+    public static Map<IntervalRule, List<EstimateRow>> wholeStand(
+            List<Stratum> strata,
+            List<SampledPlot> plots,
+            EstimateSettings settings,
+            long seed,
+            Set<IntervalRule> rules) {
+        Sample whole = Sample.of(strata, plots, settings);
+        List<EstimateRow> rows = new RowMaker(whole, settings, EstimateRow.ALL).rows(EstimateRow.ALL);
+        Map<IntervalRule, List<EstimateRow>> limited = new EnumMap<>(IntervalRule.class);
+        for (IntervalRule rule : rules) {
+            limited.put(rule, RowLimits.apply(rows, strata, plots, settings.with(rule), seed, new ArrayList<>()));
+        }
+        return limited;
     }
 
     private List<EstimateRow> rows() {

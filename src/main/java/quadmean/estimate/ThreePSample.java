@@ -117,6 +117,9 @@ final class ThreePSample implements Sample {
             return RatioEstimate.estimate(
                     plots.samples(overChance(y)), plots.samples(overChance(x)), plots.degrees(), working);
         }
+        if (plots.plots().stream().flatMap(List::stream).allMatch(p -> p.stems().isEmpty())) {
+            return StratumEstimator.UNKNOWN;
+        }
         StratumSample ones = StratumSample.of(1, perTree(overChance(x)));
         return RatioEstimate.estimate(
                 List.of(StratumSample.of(1, perTree(overChance(y)))), List.of(ones), plots.degrees(), working);
@@ -141,6 +144,9 @@ final class ThreePSample implements Sample {
         if (estimator == Measuring.Estimator.UNADJUSTED) {
             Trees all = sure.and(drawn);
             return ThreeP.unadjusted(all.y(), all.prediction(), threeP.limit(), working);
+        }
+        if (drawn.y().length == 0 && sumOfPredictions() > 0) {
+            return StratumEstimator.UNKNOWN;
         }
         if (drawn.y().length == 0) {
             int n = sure.y().length;
@@ -167,6 +173,9 @@ final class ThreePSample implements Sample {
             return StratifiedMean.estimate(plots.samples(overChance(value)), plots.degrees(), working);
         }
         Trees drawn = trees(value, false);
+        if (drawn.y().length == 0 && sumOfPredictions() > 0) {
+            return StratumEstimator.UNKNOWN;
+        }
         Trees expanded = trees(p -> predicted(p.stems().get(0)), false);
         double[] ratios = IntStream.range(0, drawn.y().length)
                 .mapToDouble(i -> drawn.y()[i] / expanded.y()[i])
@@ -308,6 +317,11 @@ final class ThreePSample implements Sample {
             return java.util.stream.DoubleStream.concat(java.util.Arrays.stream(a), java.util.Arrays.stream(b))
                     .toArray();
         }
+    }
+
+    @Override
+    public String whyNoEstimate() {
+        return "no tree was measured but those sure to be, and nothing tells the ratio of value to prediction of the others";
     }
 
     @Override

@@ -18,6 +18,7 @@ import quadmean.model.PlotDesign;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
+import quadmean.units.UnitSystem;
 
 /**
  * Plots on the map and the walk to them, ready for the field sheets.
@@ -138,6 +139,12 @@ public record FieldPlan(
         return Route.joined(walks, places);
     }
 
+    /** What keeps a layout from being drawn, in words; empty if nothing does. */
+    public static Optional<String> trouble(
+            LayoutSettings settings, Tract tract, Map<String, Integer> asked, UnitSystem units) {
+        return LayoutChecks.before(settings, tract, asked, new LengthText(units));
+    }
+
     /** As many clusters as hold the planned plots. */
     private static Map<String, Integer> inClusters(Map<String, Integer> planned, int size) {
         Map<String, Integer> clusters = new LinkedHashMap<>();
@@ -156,7 +163,7 @@ public record FieldPlan(
     }
 
     /** A number shared by area; what rounding leaves goes to the largest remainders, the first code among equals. */
-    static Map<String, Integer> shared(Tract tract, int plots) {
+    public static Map<String, Integer> shared(Tract tract, int plots) {
         double whole =
                 tract.parts().stream().mapToDouble(p -> p.shape().getArea()).sum();
         Map<String, Double> rest = new LinkedHashMap<>();

@@ -9,7 +9,8 @@ public interface Progress {
     /** Work that can take long. */
     enum Work {
         CURVES("Fitting height curves"),
-        REFITS("Fitting curves to resampled plots");
+        REFITS("Fitting curves to resampled plots"),
+        CRUISES("Cruising on paper");
 
         private final String words;
 

@@ -266,6 +266,16 @@ public enum Rule {
             "stump and top diameter cut a piece out of each stem: the stump lies on what was measured, the top diameter is"
                     + " below the dbh",
             "choose another --stump or --top; --bad-rows drop leaves such trees out"),
+    FOREST_COLUMN(
+            "forest-column",
+            "a forest to simulate is a map of trees with x, y and dbh, or a stand table with dbh and trees_per_ha or"
+                    + " trees_per_ac, each once and lengths with their unit",
+            "name the columns as in x_m, y_m, dbh_cm, height_m, species, trees_per_ha, stratum"),
+    FOREST_VALUE(
+            "forest-value",
+            "each tree of a forest to simulate has its place, a dbh above 0 and under 12 m, and stands there once; a height"
+                    + " lies above 1.3 m and under 130 m",
+            "mend the row, or take it out"),
     VOLUME_EQUATION_MISSING(
             "volume-equation-missing",
             "each species has a volume equation",

@@ -73,7 +73,7 @@ final class BudgetSection {
                     Cell.number(share(budget, part)),
                     Cell.text(part.words())));
         }
-        table.row(List.of(
+        table.total(List.of(
                 Cell.text("Total"),
                 Cell.text(""),
                 Cell.number(relative(budget, budget.totalSe())),
@@ -97,7 +97,7 @@ final class BudgetSection {
     }
 
     private static String relative(ErrorBudget budget, double se) {
-        double percent = 100 * se / budget.sampling().mean();
+        double percent = JsonBudget.percent(budget, se);
         return percent > 0 && percent < 0.05
                 ? Rounding.significant(percent, 1).text(percent) + "\u00a0%"
                 : Rounding.percent(percent);

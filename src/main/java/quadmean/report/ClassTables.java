@@ -114,7 +114,7 @@ final class ClassTables {
         }
         List<Cell> last = new ArrayList<>(List.of(Cell.text("All")));
         columns.forEach(code -> last.add(cell(result.estimate().row(EstimateRow.ALL, code, attribute, basis))));
-        return table.row(last).markup();
+        return table.total(last).markup();
     }
 
     private String head(String code) {

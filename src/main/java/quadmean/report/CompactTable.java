@@ -99,7 +99,11 @@ final class CompactTable {
                         .orElseGet(() -> Cell.number(
                                 Rounding.UNKNOWN, notes.mark("not estimated").strip())));
             }
-            table.row(cells);
+            if (one.equals(EstimateRow.ALL)) {
+                table.total(cells);
+            } else {
+                table.row(cells);
+            }
         }
         return codes.isEmpty() ? "" : table.markup() + notes.markup();
     }

@@ -3,6 +3,7 @@ package quadmean.report;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import quadmean.chart.BudgetChart;
 import quadmean.chart.ChartSet;
 import quadmean.cruise.CruiseResult;
 import quadmean.estimate.PlotResult;
@@ -19,7 +20,7 @@ public final class CruiseOutputs {
      */
     public static Map<String, Content> of(CruiseResult result, List<PlotResult> plots, ChartSet charts) {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("report.html", HtmlReport.of(result, charts));
+        files.put("report.html", HtmlReport.of(result, plots, charts));
         files.put("estimate.json", EstimateJson.of(result));
         files.put(EstimateSchema.NAME, EstimateSchema.content());
         files.put("estimates.csv", EstimatesCsv.of(result));
@@ -38,6 +39,10 @@ public final class CruiseOutputs {
         files.put("remeasure.html", RemeasurePage.of(result));
         files.put("remeasure.csv", RemeasureTable.csv(result));
         files.put("problems.csv", ProblemsCsv.of(result.tally().problems()));
+        ChartFiles.of(charts.pictures()).forEach(files::put);
+        ChartFiles.of(result.budgets().stream().map(BudgetChart::picture).toList())
+                .forEach(files::put);
+        ChartFiles.of(PlotMap.picture(result, plots).stream().toList()).forEach(files::put);
         files.put("tables.xlsx", TablesWorkbook.of(result.design().name(), files));
         return files;
     }

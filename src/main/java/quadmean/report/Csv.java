@@ -62,6 +62,19 @@ final class Csv {
         return cell.matches(NUMBER);
     }
 
+    /** The same table with the seed of everything random in a last column. */
+    static Content seeded(Content table, long seed) {
+        Table t = (Table) table;
+        return new Table(
+                with(t.header(), "seed"),
+                t.rows().stream().map(r -> with(r, Long.toString(seed))).toList(),
+                t.reader());
+    }
+
+    private static List<String> with(List<String> cells, String last) {
+        return Stream.concat(cells.stream(), Stream.of(last)).toList();
+    }
+
     /** All digits of a number; empty for NaN. */
     static String number(double value) {
         return Double.isNaN(value) ? "" : Double.toString(value);

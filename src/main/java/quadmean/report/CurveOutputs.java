@@ -24,6 +24,7 @@ public final class CurveOutputs {
         files.put("curves.html", CurvesPage.of(result, charts));
         files.put("curves.json", JsonFile.of(json(result)));
         files.put("curves.csv", CurvesCsv.of(result.curves(), result.design().units()));
+        ChartFiles.of(charts.pictures()).forEach(files::put);
         return files;
     }
 

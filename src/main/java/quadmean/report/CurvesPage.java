@@ -1,5 +1,6 @@
 package quadmean.report;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import quadmean.chart.ChartSet;
 import quadmean.chart.Picture;
@@ -12,22 +13,13 @@ final class CurvesPage {
     private CurvesPage() {}
 
     static Content of(CurvesRun.Result result, ChartSet charts) {
-        return out -> out.write(page(result, charts, HtmlReport.style()).getBytes(StandardCharsets.UTF_8));
+        return out -> out.write(page(result, charts).getBytes(StandardCharsets.UTF_8));
     }
 
-    private static String page(CurvesRun.Result result, ChartSet charts, String style) {
+    private static String page(CurvesRun.Result result, ChartSet charts) throws IOException {
         Design design = result.design();
-        Html html = new Html().raw("""
-                <!DOCTYPE html>
-                <html lang="en">
-                <head>
-                <meta charset="utf-8">
-                <meta name="viewport" content="width=device-width, initial-scale=1">
-                <meta name="color-scheme" content="light dark">
-                """);
-        html.element("title", "Height curves: " + design.name());
-        html.raw("<style>\n").raw(style).raw("</style>\n</head>\n<body>\n");
-        html.raw("<div class=\"tape\" aria-hidden=\"true\"></div>\n<main>\n<header class=\"head\">\n");
+        Html html = HtmlReport.begin("Height curves: " + design.name());
+        html.raw("<header class=\"head\">\n");
         html.element("p", "kind", "Height-diameter curves");
         html.element("h1", design.name());
         long heights = result.trees().stream().filter(t -> t.height() != null).count();

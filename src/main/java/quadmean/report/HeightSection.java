@@ -24,7 +24,9 @@ final class HeightSection {
         Html html = new Html().section("heights-section", "Heights");
         CurveTables curves = new CurveTables(result.curves(), section.units);
         html.raw(section.sources()).raw(curves.chosen());
-        html.printedDetails("Every curve form tried").raw(curves.tried()).endDetails();
+        html.details("Every curve form tried (printed when unfolded; also in curves.csv)")
+                .raw(curves.tried())
+                .endDetails();
         section.extrapolated(html);
         return html.endSection().toString();
     }

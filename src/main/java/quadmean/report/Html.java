@@ -44,6 +44,11 @@ final class Html {
         return raw("<" + tag + " class=\"" + cssClass + "\">").text(text).raw("</" + tag + ">\n");
     }
 
+    /** Lines as they stand in a file; those that are too long scroll, by key too. */
+    Html code(String lines) {
+        return raw("<pre tabindex=\"0\">").text(lines).raw("</pre>\n");
+    }
+
     /** The start of a section, with its heading. */
     Html section(String id, String heading) {
         return raw("<section id=\"" + id + "\">\n").element("h2", heading);

@@ -3,31 +3,34 @@ package quadmean.report;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import quadmean.chart.ChartSet;
 import quadmean.cruise.CruiseResult;
+import quadmean.estimate.PlotResult;
 
 /** The report for people: one page that needs nothing else. */
 final class HtmlReport {
     private static final String STYLE = "report.css";
+    private static final String SCRIPT = "sort.js";
 
     private HtmlReport() {}
 
     static Content of(CruiseResult result) {
-        return of(result, ChartSet.of(result));
+        return of(result, List.of(), ChartSet.of(result));
     }
 
-    static Content of(CruiseResult result, ChartSet charts) {
-        return out -> out.write(page(result, charts).getBytes(StandardCharsets.UTF_8));
+    static Content of(CruiseResult result, List<PlotResult> plots, ChartSet charts) {
+        return out -> out.write(page(result, plots, charts).getBytes(StandardCharsets.UTF_8));
     }
 
-    private static String page(CruiseResult result, ChartSet charts) throws IOException {
+    private static String page(CruiseResult result, List<PlotResult> plots, ChartSet charts) throws IOException {
         Html html = begin("Cruise report: " + result.design().name());
         html.raw(Headline.markup(result)).raw(contents(result));
         html.raw(EstimateTables.markup(result))
                 .raw(StatisticSection.markup(result))
                 .raw(ClassTables.markup(result))
                 .raw(WoodSection.markup(result))
-                .raw(ChartSection.markup(charts));
+                .raw(ChartSection.markup(charts, PlotMap.picture(result, plots)));
         html.raw(BudgetSection.markup(result));
         html.raw(HeightSection.markup(result)).raw(VolumeSection.markup(result));
         html.raw(ProblemSection.markup(result))
@@ -41,7 +44,7 @@ final class HtmlReport {
         return html.raw("</footer>\n</body>\n</html>\n").toString();
     }
 
-    /** The head of a page with the style of the house, up to and with the start of its main part. */
+    /** The head of a page with the style and the script of the house, up to and with the start of its main part. */
     static Html begin(String title) throws IOException {
         Html html = new Html().raw("""
                 <!DOCTYPE html>
@@ -52,7 +55,8 @@ final class HtmlReport {
                 <meta name="color-scheme" content="light dark">
                 """);
         html.element("title", title);
-        html.raw("<style>\n").raw(style()).raw("</style>\n</head>\n<body>\n");
+        html.raw("<style>\n").raw(resource(STYLE)).raw("</style>\n");
+        html.raw("<script>\n").raw(resource(SCRIPT)).raw("</script>\n</head>\n<body>\n");
         html.raw("<div class=\"tape\" aria-hidden=\"true\"></div>\n<main>\n");
         return html;
     }
@@ -98,10 +102,10 @@ final class HtmlReport {
         html.raw("<a href=\"#" + id + "\">").text(words).raw("</a> ");
     }
 
-    static String style() throws IOException {
-        try (InputStream in = HtmlReport.class.getResourceAsStream(STYLE)) {
+    private static String resource(String name) throws IOException {
+        try (InputStream in = HtmlReport.class.getResourceAsStream(name)) {
             if (in == null) {
-                throw new IllegalStateException(STYLE + " is not in the jar");
+                throw new IllegalStateException(name + " is not in the jar");
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }

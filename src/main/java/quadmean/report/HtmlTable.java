@@ -8,6 +8,7 @@ final class HtmlTable {
     private final String caption;
     private final List<Cell> header;
     private final List<List<Cell>> rows = new ArrayList<>();
+    private final List<List<Cell>> totals = new ArrayList<>();
 
     private HtmlTable(String caption, List<Cell> header) {
         this.caption = caption;
@@ -62,8 +63,14 @@ final class HtmlTable {
         return this;
     }
 
+    /** Adds a line that sums up the others: it stays at the foot when a reader sorts the rows. */
+    HtmlTable total(List<Cell> cells) {
+        totals.add(cells);
+        return this;
+    }
+
     boolean isEmpty() {
-        return rows.isEmpty();
+        return rows.isEmpty() && totals.isEmpty();
     }
 
     String markup() {
@@ -74,11 +81,19 @@ final class HtmlTable {
                 .append("</span></caption>\n<thead><tr>");
         header.forEach(c -> out.append("<th scope=\"col\"" + c.kind().attribute + ">" + c.markup() + "</th>"));
         out.append("</tr></thead>\n<tbody>\n");
-        for (List<Cell> row : rows) {
-            out.append("<tr><th scope=\"row\">").append(row.get(0).markup()).append("</th>");
-            row.stream().skip(1).forEach(c -> out.append("<td" + c.kind().attribute + ">" + c.markup() + "</td>"));
-            out.append("</tr>\n");
+        rows.forEach(row -> line(out, row));
+        out.append("</tbody>");
+        if (!totals.isEmpty()) {
+            out.append("\n<tfoot>\n");
+            totals.forEach(row -> line(out, row));
+            out.append("</tfoot>");
         }
-        return out.append("</tbody></table></div>\n").toString();
+        return out.append("</table></div>\n").toString();
+    }
+
+    private static void line(StringBuilder out, List<Cell> row) {
+        out.append("<tr><th scope=\"row\">").append(row.get(0).markup()).append("</th>");
+        row.stream().skip(1).forEach(c -> out.append("<td" + c.kind().attribute + ">" + c.markup() + "</td>"));
+        out.append("</tr>\n");
     }
 }

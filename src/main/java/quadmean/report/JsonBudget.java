@@ -31,6 +31,11 @@ final class JsonBudget {
         node.put("method", result.design().estimation().errors().budget().id());
         JsonNumbers.put(node, "mean", budget.sampling().mean());
         JsonNumbers.put(node, "totalSe", budget.totalSe());
+        JsonNumbers.put(node, "totalSePercent", percent(budget, budget.totalSe()));
+        JsonNumbers.put(
+                node,
+                "samplingErrorPercent",
+                budget.sampling().samplingErrorPercent(result.estimate().confidence()));
         JsonNumbers.put(node, "df", budget.df());
         JsonNumbers.put(node, "totalErrorPercent", budget.totalErrorPercent());
         node.put("best", budget.best().map(r -> id(r.name())).orElse(""));
@@ -47,10 +52,16 @@ final class JsonBudget {
             entry.put("name", id(part.source().name()));
             entry.put("kind", id(part.kind().name()));
             JsonNumbers.put(entry, "se", part.se());
+            JsonNumbers.put(entry, "sePercent", percent(budget, part.se()));
             JsonNumbers.put(entry, "variance", part.variance());
             JsonNumbers.put(entry, "shareOfTotalVariance", budget.share(part));
             entry.put("words", part.words());
         }
+    }
+
+    /** A standard error in percent of the estimate. */
+    static double percent(ErrorBudget budget, double se) {
+        return 100 * se / budget.sampling().mean();
     }
 
     private static String id(String constant) {

@@ -9,6 +9,7 @@ import quadmean.cruise.CruiseResult;
 import quadmean.model.ValidRange;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeTable;
+import quadmean.units.Unit;
 
 /** The part of {@code estimate.json} about volume equations. */
 final class JsonEquations {
@@ -61,8 +62,12 @@ final class JsonEquations {
     static void putRange(ObjectNode node, ValidRange range) {
         putStated(node, "minDbhCm", range.minDbhCm());
         putStated(node, "maxDbhCm", range.maxDbhCm());
+        putStated(node, "minDbhIn", Unit.CENTIMETRE.convert(range.minDbhCm(), Unit.INCH));
+        putStated(node, "maxDbhIn", Unit.CENTIMETRE.convert(range.maxDbhCm(), Unit.INCH));
         putStated(node, "minHeightM", range.minHeightM());
         putStated(node, "maxHeightM", range.maxHeightM());
+        putStated(node, "minHeightFt", Unit.METRE.convert(range.minHeightM(), Unit.FOOT));
+        putStated(node, "maxHeightFt", Unit.METRE.convert(range.maxHeightM(), Unit.FOOT));
     }
 
     private static void putStated(ObjectNode node, String key, double value) {

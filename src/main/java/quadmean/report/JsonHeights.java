@@ -47,9 +47,14 @@ final class JsonHeights {
             node.put("number", r.tree().tree().number());
             node.put("species", r.tree().tree().species());
             JsonNumbers.put(node, "dbhCm", r.tree().tree().dbhCm());
+            JsonNumbers.put(
+                    node, "dbhIn", Unit.CENTIMETRE.convert(r.tree().tree().dbhCm(), Unit.INCH));
             JsonNumbers.put(node, "heightM", r.tree().heightM());
+            JsonNumbers.put(node, "heightFt", Unit.METRE.convert(r.tree().heightM(), Unit.FOOT));
             JsonNumbers.put(node, "doubtM", r.doubtM());
+            JsonNumbers.put(node, "doubtFt", Unit.METRE.convert(r.doubtM(), Unit.FOOT));
             JsonNumbers.put(node, "effectM3", r.effectM3());
+            JsonNumbers.put(node, "effectFt3", Unit.CUBIC_METRE.convert(r.effectM3(), Unit.CUBIC_FOOT));
             JsonNumbers.put(node, "effectPercent", r.effectPercent());
             ArrayNode why = node.putArray("why");
             r.problems().forEach(why::add);

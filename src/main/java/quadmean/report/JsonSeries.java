@@ -75,6 +75,10 @@ final class JsonSeries {
                 JsonNumbers.put(node, "mean", metric.convert(e.mean().mean(), unit));
                 JsonNumbers.put(node, "se", metric.convert(e.mean().se(), unit));
                 JsonNumbers.put(node, "df", e.mean().df());
+                JsonNumbers.put(
+                        node,
+                        "samplingErrorPercent",
+                        e.mean().samplingErrorPercent(result.estimate().confidence()));
             }
         }
         return list;

@@ -30,6 +30,7 @@ final class JsonWood {
         used.greenWeights().forEach((s, g) -> {
             ObjectNode entry = node.withArray("greenWeights").addObject();
             entry.put("species", s).put("statedFor", g.code()).put("kgPerM3", g.kgPerM3());
+            entry.put("lbPerFt3", WoodSources.lbPerFt3(g.kgPerM3()));
             put(entry, g.provenance());
         });
         used.biomass().forEach((s, b) -> {

@@ -29,7 +29,7 @@ public final class KindsCsv {
                 "trees_h",
                 "total_h",
                 "remark");
-        return Csv.of(header, kinds.options().stream().map(o -> row(o, design.units())));
+        return Csv.seeded(Csv.of(header, kinds.options().stream().map(o -> row(o, design.units()))), design.seed());
     }
 
     private static List<String> row(KindOption o, UnitSystem units) {

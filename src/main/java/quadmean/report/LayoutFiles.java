@@ -51,8 +51,8 @@ public final class LayoutFiles {
         files.put("sheets.html", FieldSheets.of(design, set, map));
         map.ifPresent(m -> files.put("map.svg", out -> out.write((m.svg() + "\n").getBytes(StandardCharsets.UTF_8))));
         map.flatMap(MapPng::of).ifPresent(png -> files.put("map.png", out -> out.write(png)));
-        files.put("plots.csv", plots(set));
-        files.put("legs.csv", legs(set));
+        files.put("plots.csv", Csv.seeded(plots(set), design.seed()));
+        files.put("legs.csv", Csv.seeded(legs(set), design.seed()));
         if (set.isOnGlobe()) {
             onGlobe(files, design, set);
         }

@@ -196,9 +196,7 @@ final class MethodSection {
     private void design(Html html) {
         html.element("p", "Design file " + JsonInputs.fileName(design) + ", seed " + design.seed() + ", SHA-256:");
         html.element("p", "hash", design.sha256());
-        html.printedDetails("The design, word for word")
-                .element("pre", design.text())
-                .endDetails();
+        html.printedDetails("The design, word for word").code(design.text()).endDetails();
     }
 
     private static void item(Html html, String term, String words) {

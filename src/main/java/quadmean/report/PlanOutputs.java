@@ -43,7 +43,9 @@ public final class PlanOutputs {
         kinds.ifPresent(k -> root.set("kinds", KindsJson.node(k, design.units())));
         field.ifPresent(f -> root.set("layout", LayoutJson.of(design, f)));
         files.put("plan.json", JsonFile.of(root));
-        files.put("plan.csv", Csv.of(HEADER, plan.options().stream().flatMap(o -> rows(plan, o))));
+        files.put(
+                "plan.csv",
+                Csv.seeded(Csv.of(HEADER, plan.options().stream().flatMap(o -> rows(plan, o))), design.seed()));
         return files;
     }
 

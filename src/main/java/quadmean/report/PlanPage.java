@@ -241,7 +241,7 @@ final class PlanPage {
             return;
         }
         html.section("layout", "Where the plots lie").raw("<div class=\"map\">\n");
-        html.raw(ChartSection.figure(SheetMap.picture(laid.areas(), set, design.units())))
+        html.raw(ChartSection.figure(SheetMap.picture(laid.areas(), set, design.units(), design.seed())))
                 .raw("</div>\n<ul>\n");
         laid.notes().forEach(n -> html.element("li", n));
         html.raw("</ul>\n");

@@ -40,8 +40,7 @@ final class PlotsTable {
         List<PlotShares> shares = needed.shares();
         for (int h = 0; h < shares.get(0).strata().size(); h++) {
             int stratum = h;
-            row(
-                    table,
+            table.row(row(
                     Names.stratum(result, shares.get(0).strata().get(h).stratum()),
                     shares.get(0).strata().get(h).run(),
                     shares.stream()
@@ -50,22 +49,21 @@ final class PlotsTable {
                                             s.strata().get(stratum).needed(),
                                             s.strata().get(stratum).more())
                                             .stream())
-                            .toList());
+                            .toList()));
         }
-        row(
-                table,
+        table.total(row(
                 "All strata",
                 shares.get(0).run(),
                 shares.stream()
                         .flatMap(s -> List.of(s.needed(), s.more()).stream())
-                        .toList());
+                        .toList()));
         return table.markup();
     }
 
-    private static void row(HtmlTable table, String name, int run, List<Integer> numbers) {
+    private static List<Cell> row(String name, int run, List<Integer> numbers) {
         List<Cell> row = new ArrayList<>(List.of(Cell.text(name), Cell.number(Rounding.count(run))));
         numbers.forEach(n -> row.add(Cell.number(Rounding.count(n))));
-        table.row(row);
+        return row;
     }
 
     /** How far a number of plots can be relied on. */

@@ -36,7 +36,7 @@ final class SheetCover {
         facts(html, design, set, tables);
         html.raw("</dl>\n");
         if (set.plots().isEmpty()) { // else they stand with the plots
-            set.remarks().forEach(r -> html.element("p", r));
+            set.remarks().forEach(r -> html.element("p", "remark", r));
         }
         html.raw(Cautions.forCrew());
         html.raw("<div class=\"lines\">");

@@ -2,6 +2,7 @@ package quadmean.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.Set;
 import quadmean.chart.MapChart;
 import quadmean.chart.Picture;
@@ -18,17 +19,18 @@ public final class SheetMap {
     private SheetMap() {}
 
     /** Draws the map. */
-    public static Picture picture(List<SheetArea> areas, SheetSet set, UnitSystem units) {
-        return MapChart.picture(map(areas, set, units));
+    public static Picture picture(List<SheetArea> areas, SheetSet set, UnitSystem units, long seed) {
+        return MapChart.picture(map(areas, set, units, seed));
     }
 
-    static TractMap map(List<SheetArea> areas, SheetSet set, UnitSystem units) {
+    static TractMap map(List<SheetArea> areas, SheetSet set, UnitSystem units, long seed) {
         return new TractMap(
                 areas.stream().map(SheetMap::area).toList(),
                 set.plots().stream().map(SheetMap::site).toList(),
                 set.route().days().stream().map(d -> walk(set, d.day())).toList(),
                 new TractMap.Site(set.route().startName(), at(set.route().start()), Set.of()),
-                units);
+                units,
+                OptionalLong.of(seed));
     }
 
     private static TractMap.Area area(SheetArea area) {

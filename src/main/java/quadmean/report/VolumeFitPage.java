@@ -62,7 +62,7 @@ final class VolumeFitPage {
         fits.groups().forEach(g -> tables(html, g));
         html.section("design", "For a design");
         html.element("p", "Also in volume.toml; paste it into the design of a cruise.");
-        html.element("pre", VolumeFitToml.text(fits)).endSection();
+        html.code(VolumeFitToml.text(fits)).endSection();
         rows(html, data);
         html.section("method", "Methods").raw("<ul>\n");
         METHOD.forEach(m -> html.element("li", m));

@@ -77,8 +77,11 @@ final class WoodSources {
     }
 
     private String weight(double kgPerM3) {
-        double pounds = Unit.KILOGRAMS_PER_CUBIC_METRE.convert(kgPerM3, Unit.POUNDS_PER_CUBIC_FOOT);
-        return Rounding.constant(kgPerM3) + " kg/m³ (" + Rounding.constant(pounds) + " lb/ft³)";
+        return Rounding.constant(kgPerM3) + " kg/m³ (" + Rounding.constant(lbPerFt3(kgPerM3)) + " lb/ft³)";
+    }
+
+    static double lbPerFt3(double kgPerM3) {
+        return Unit.KILOGRAMS_PER_CUBIC_METRE.convert(kgPerM3, Unit.POUNDS_PER_CUBIC_FOOT);
     }
 
     private static String numbers(List<Double> coefficients) {

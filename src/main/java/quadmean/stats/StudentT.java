@@ -1,10 +1,19 @@
 package quadmean.stats;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 
 /** Two-sided critical values of Student's t, and its tails. */
 public final class StudentT {
+    /** Values found before, for whole degrees of freedom: an estimate asks for the same again and again. */
+    private static final Map<Question, Double> KNOWN = new ConcurrentHashMap<>();
+
+    private static final int MOST_KNOWN = 10_000;
+
+    private record Question(double confidence, double df) {}
+
     private StudentT() {}
 
     /**
@@ -21,6 +30,13 @@ public final class StudentT {
             return -new NormalDistribution(null, 0, 1).inverseCumulativeProbability(upperTail);
         }
         Arguments.positive(df, "degrees of freedom");
+        boolean isKept = df == Math.rint(df) && KNOWN.size() < MOST_KNOWN;
+        return isKept
+                ? KNOWN.computeIfAbsent(new Question(confidence, df), q -> quantile(df, upperTail))
+                : quantile(df, upperTail);
+    }
+
+    private static double quantile(double df, double upperTail) {
         return -new TDistribution(null, df).inverseCumulativeProbability(upperTail);
     }
 

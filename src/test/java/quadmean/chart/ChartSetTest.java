@@ -1,17 +1,22 @@
 package quadmean.chart;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.Color;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +30,7 @@ import quadmean.estimate.Part;
 import quadmean.estimate.RunningMean;
 import quadmean.estimate.StandEstimate;
 import quadmean.height.HeightedTree;
+import quadmean.support.Pages;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 import quadmean.units.UnitSystem;
@@ -43,7 +49,13 @@ class ChartSetTest {
         ChartSet charts = ChartSet.of(SampleCruise.in(units));
         assertEquals("", charts.missing());
         assertEquals(
-                List.of("estimate-by-species", "estimate-by-stratum", "running-mean", "heights", "diameters"),
+                List.of(
+                        "estimate-by-species",
+                        "estimate-by-stratum",
+                        "running-mean",
+                        "heights",
+                        "residuals",
+                        "diameters"),
                 charts.pictures().stream().map(Picture::id).toList());
         for (Picture picture : charts.pictures()) {
             Document svg = parse(picture);
@@ -80,7 +92,31 @@ class ChartSetTest {
     @Test
     void drawsTheSameTwice() {
         CruiseResult result = SampleCruise.us();
-        assertEquals(ChartSet.of(result), ChartSet.of(result));
+        List<Picture> first = ChartSet.of(result).pictures();
+        List<Picture> second = ChartSet.of(result).pictures();
+        assertEquals(first.size(), second.size());
+        for (int i = 0; i < first.size(); i++) {
+            assertEquals(first.get(i).svg(), second.get(i).svg());
+            assertArrayEquals(
+                    first.get(i).raster().orElseThrow().png(),
+                    second.get(i).raster().orElseThrow().png());
+        }
+    }
+
+    /** The file holds what the page shows: as wide to its height, and not a blank. */
+    @Test
+    void pixelsHaveTheShapeOfTheDrawing() throws Exception {
+        for (Picture picture : ChartSet.of(SampleCruise.us()).pictures()) {
+            BufferedImage image = ImageIO.read(
+                    new ByteArrayInputStream(picture.raster().orElseThrow().png()));
+            assertEquals(1200, image.getWidth());
+            assertEquals(840, image.getHeight());
+            long colours = IntStream.range(0, 1200 * 840)
+                    .map(i -> image.getRGB(i % 1200, i / 1200))
+                    .distinct()
+                    .count();
+            assertTrue(colours > 10, picture.id());
+        }
     }
 
     @Test
@@ -134,9 +170,25 @@ class ChartSetTest {
     void speciesKeepTheirColour() {
         SpeciesColours colours = SpeciesColours.of(SampleCruise.us());
         assertEquals(List.of(SampleCruise.NASTY, "ABGR", "PSME"), colours.codes());
-        assertEquals("#0072b2", colours.hex(SampleCruise.NASTY));
+        assertEquals("#005a8c", colours.hex(SampleCruise.NASTY));
         assertNotEquals(colours.hex("ABGR"), colours.hex("PSME"));
         assertEquals("#6e6e6e", colours.hex("none of them"));
+    }
+
+    /** Neighbours in a stack differ in lightness by a fifth of the way from black to white (CIE L*), as a grey print shows them. */
+    @Test
+    void neighboursStayApartInGrey() {
+        List<Color> hues = SpeciesColours.hues();
+        for (int i = 1; i < hues.size(); i++) {
+            double apart = Math.abs(lightness(hues.get(i)) - lightness(hues.get(i - 1)));
+            assertTrue(apart > 20, hues.get(i - 1) + " and " + hues.get(i) + ": " + apart);
+        }
+    }
+
+    /** CIE 1976 lightness, 0 to 100. */
+    private static double lightness(Color colour) {
+        double y = Pages.luminance(String.format("#%06x", colour.getRGB() & 0xFFFFFF));
+        return y > 216.0 / 24389 ? 116 * Math.cbrt(y) - 16 : y * 24389 / 27;
     }
 
     @Test
@@ -173,10 +225,10 @@ class ChartSetTest {
                         r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate, List.of()))
                 .pictures();
         assertEquals(
-                List.of("estimate-by-species", "heights", "diameters"),
+                List.of("estimate-by-species", "heights", "residuals", "diameters"),
                 pictures.stream().map(Picture::id).toList());
         // taller than the usual 420, so that twenty entries fit
-        String box = parse(pictures.get(2)).getDocumentElement().getAttribute("viewBox");
+        String box = parse(pictures.get(3)).getDocumentElement().getAttribute("viewBox");
         assertTrue(Double.parseDouble(box.split(" ")[3]) > 600, box);
         // cut to fourteen characters, yet all distinct
         assertTrue(
@@ -230,7 +282,7 @@ class ChartSetTest {
                             r.design(), r.tally(), r.curves(), one, r.equations(), estimate, List.of()))
                     .pictures();
             // one step makes no line; without trees in any class there is nothing to stack
-            assertEquals(mean == 0 ? 2 : 3, pictures.size());
+            assertEquals(mean == 0 ? 3 : 4, pictures.size());
             pictures.forEach(p -> assertFalse(p.svg().contains("NaN"), p.id()));
         }
     }
@@ -250,7 +302,7 @@ class ChartSetTest {
                 r.estimate().needed(),
                 List.of());
         assertEquals(
-                List.of("heights", "diameters"),
+                List.of("heights", "residuals", "diameters"),
                 ChartSet.of(SampleCruise.result(
                                 r.design(), r.tally(), r.curves(), r.trees(), r.equations(), estimate, List.of()))
                         .pictures()

@@ -19,6 +19,7 @@ import quadmean.design.PlotExceptions;
 import quadmean.design.PlotRules;
 import quadmean.design.ReadingSettings;
 import quadmean.design.SheetSettings;
+import quadmean.design.SimulationSettings;
 import quadmean.design.SpeciesEntry;
 import quadmean.design.StratumEntry;
 import quadmean.design.WoodSettings;
@@ -156,6 +157,7 @@ public final class SampleCruise {
                 d.estimation(),
                 d.tract(),
                 d.layout(),
+                d.simulation(),
                 d.followUp());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
@@ -238,6 +240,7 @@ public final class SampleCruise {
                 EstimateRules.STANDARD,
                 Optional.empty(),
                 Optional.empty(),
+                SimulationSettings.NONE,
                 FollowUp.NONE);
     }
 

@@ -85,6 +85,7 @@ class DesignReadmeTest {
                 [plan]
                 [tract]
                 [layout]
+                [simulate]
                 [output]
                 [audit]
                 [progress]
@@ -121,6 +122,7 @@ class DesignReadmeTest {
         "[progress]",
         "[remeasurement]",
         "[instrument]",
+        "[simulate]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {

@@ -175,6 +175,23 @@ class ThreePSampleTest {
         Tolerance.ROUNDING.check(100, unadjusted.se(), "standard error");
     }
 
+    /** Trees with predictions and none of them measured: the ratio of value to prediction is not known, and neither is the diameter. */
+    @Test
+    void withoutAMeasuredTreeThereIsNoAdjustedEstimate() {
+        List<SampledPlot> none = List.of(plot("1", List.of(), 10, 20), plot("2", List.of(), 5));
+        PlotDesign complete = new PlotDesign.Complete(threeP(100, Estimator.ADJUSTED));
+        assertTrue(Double.isNaN(volume(none, complete).mean()), "tally");
+        assertTrue(Double.isNaN(volume(none, atPoints(Estimator.ADJUSTED)).mean()), "points");
+        assertEquals(
+                0,
+                volume(none, new PlotDesign.Complete(threeP(100, Estimator.UNADJUSTED)))
+                        .mean());
+        EstimateSettings settings = Stands.settings(complete);
+        List<EstimateRow> rows = StandEstimator.estimate(STAND, none, settings).rows();
+        assertTrue(
+                rows.stream().allMatch(r -> Double.isNaN(r.mean()) && r.reason().contains("measured")), rows::toString);
+    }
+
     private static PlotDesign atPoints(Estimator estimator) {
         return new PlotDesign.Point(2, quadmean.model.Sweep.FULL, threeP(100, estimator));
     }

@@ -49,6 +49,8 @@ class TallyReaderTest {
             Rule.FELLED_STEM,
             Rule.FELLED_BULGE,
             Rule.FELLED_CUT,
+            Rule.FOREST_COLUMN, // SimulateCommandTest
+            Rule.FOREST_VALUE,
             Rule.PLOT_FACT_UNUSABLE, // PlotFactsTest
             Rule.STRATUM_ONE_PLOT,
             Rule.CELL_UNUSABLE, // TallyWorkbookTest

@@ -49,6 +49,7 @@ class ExplainTextTest {
         try (Stream<Path> files = Files.list(Path.of("designs"))) {
             return files.map(f -> f.getFileName().toString())
                     .filter(f -> f.endsWith(".toml")
+                            && !f.startsWith("simulate-")
                             && !List.of("demo-mistakes.toml", "pilot-plan.toml", "plan-kinds.toml", "plan-strata.toml")
                                     .contains(f))
                     .map(f -> f.substring(0, f.length() - ".toml".length()))

@@ -96,8 +96,8 @@ class LayoutFilesTest {
                                         .toList())
                                 .toList()))
                 .toList();
-        assertEquals(expected, SheetMap.map(areas, SampleTract.set(), UnitSystem.METRIC));
-        assertEquals(MapChart.picture(expected), SheetMap.picture(areas, SampleTract.set(), UnitSystem.METRIC));
+        assertEquals(expected, SheetMap.map(areas, SampleTract.set(), UnitSystem.METRIC, 7));
+        assertEquals(MapChart.picture(expected), SheetMap.picture(areas, SampleTract.set(), UnitSystem.METRIC, 7));
     }
 
     /** A design that names plots.csv goes on to an estimate; a variance of grids finds rows and columns in it. */

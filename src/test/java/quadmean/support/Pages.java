@@ -44,7 +44,8 @@ public final class Pages {
         return Math.max(a, b) / Math.min(a, b);
     }
 
-    private static double luminance(String colour) {
+    /** Relative luminance of a colour {@code #rrggbb}, 0 to 1 (WCAG 2.2). */
+    public static double luminance(String colour) {
         int rgb = Integer.parseInt(colour.substring(1), 16);
         return 0.2126 * linear(rgb >> 16 & 255) + 0.7152 * linear(rgb >> 8 & 255) + 0.0722 * linear(rgb & 255);
     }

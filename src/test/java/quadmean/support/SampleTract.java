@@ -3,6 +3,7 @@ package quadmean.support;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import quadmean.chart.TractMap;
 import quadmean.chart.TractMap.Area;
@@ -141,7 +142,7 @@ public final class SampleTract {
                             points.add(at(set.plot(l.to()).map(SheetPlot::place).orElse(start()))));
             walks.add(new Walk(day.day(), points));
         }
-        return new TractMap(areas(), sites, walks, new Site(START, at(start()), Set.of()), units);
+        return new TractMap(areas(), sites, walks, new Site(START, at(start()), Set.of()), units, OptionalLong.of(7));
     }
 
     private static List<Area> areas() {

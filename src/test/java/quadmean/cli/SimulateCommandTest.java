@@ -1,0 +1,163 @@
+package quadmean.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SimulateCommandTest {
+    private static final String LONGLEAF = "datasets/longleaf-map.csv";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void writesPageNumbersAndVerdict() throws IOException {
+        Path out = folder.resolve("out");
+        Run run = Run.of(
+                "simulate",
+                "designs/simulate-points.toml",
+                "--forest",
+                LONGLEAF,
+                "--beside",
+                "designs/simulate-plots.toml",
+                "--cruises",
+                "300",
+                "--out",
+                out);
+        run.assertCode(0);
+        Map<String, String> files = Run.files(out);
+        assertEquals(Set.of("simulate.html", "simulate.json", "simulate.csv"), files.keySet());
+        assertTrue(run.out().contains("With 20 points the 95 % interval"), run.out());
+        assertTrue(run.out().contains("For the same time"), run.out());
+        String page = files.get("simulate.html");
+        assertTrue(page.contains("Limits that held the truth") && page.contains("Plots on a grid"), "page");
+        assertFalse(page.replaceAll("(?s)<script.*?</script>", "").contains("NaN"), "no number is missing on the page");
+        JsonNode json = new ObjectMapper().readTree(files.get("simulate.json"));
+        JsonNode target = json.at("/designs/0/attributes/0");
+        assertEquals("basal_area", target.get("attribute").asText());
+        assertEquals(300, target.get("estimates").asInt());
+        double hours = json.at("/designs/0/cost/hours").asDouble();
+        assertEquals(hours, json.at("/designs/1/cost/hours").asDouble(), 0.1 * hours, "equal cost");
+        assertEquals(1 + 2 * 3 * 2, files.get("simulate.csv").lines().count(), "a row a design, attribute and way");
+    }
+
+    @Test
+    void theSameRunWritesTheSameBytes() throws IOException {
+        for (String name : new String[] {"a", "b"}) {
+            Run.of(
+                            "simulate",
+                            "designs/simulate-plots.toml",
+                            "--forest",
+                            LONGLEAF,
+                            "--cruises",
+                            "150",
+                            "--out",
+                            folder.resolve(name))
+                    .assertCode(0);
+        }
+        assertEquals(Run.files(folder.resolve("a")), Run.files(folder.resolve("b")));
+    }
+
+    @Test
+    void aStandTableIsMadeIntoAForestWithHeights() throws IOException {
+        Run run = Run.of(
+                "simulate",
+                "designs/simulate-volume.toml",
+                "--forest",
+                "datasets/forests/uneven-aged.csv",
+                "--height-scatter",
+                "12",
+                "--pattern",
+                "clustered",
+                "--cruises",
+                "100",
+                "--out",
+                folder);
+        run.assertCode(0);
+        assertTrue(run.out().contains("6,636 trees on 12 ha"), run.out());
+        JsonNode json = new ObjectMapper().readTree(Run.files(folder).get("simulate.json"));
+        assertEquals("volume", json.at("/designs/0/attributes/0/attribute").asText());
+        assertTrue(json.at("/designs/0/cost/heights").asDouble() > 10, "heights are a subsample");
+        assertTrue(
+                json.at("/designs/0/cost/heights").asDouble()
+                        < 0.3 * json.at("/designs/0/cost/treesMeasured").asDouble(),
+                "every fourth tree");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "x_m,y_m,dbh_cm;1,1,20;2,2,-3;3,x,30 | forest-value | 2",
+                "x_m,y_m,dbh_cm;1,1,20;1,1,20 | forest-value | 1",
+                "x,y_m,dbh_cm;1,1,20 | forest-column | 2",
+                "x_m,y_m;1,1 | forest-column | 1",
+                "dbh_cm,trees_per_ha;10,-1 | forest-value | 1",
+                "dbh_cm,dbh_in,trees_per_ha;10,4,1 | forest-column | 1",
+                "x_m,y_m,dbh_cm;1,1 | forest-value | 1",
+                "x_m,y_m,dbh_cm | file-unreadable | 1"
+            })
+    void aForestWithMistakesIsRefusedWithAllOfThem(String rows, String rule, int problems) throws IOException {
+        Path forest = Files.writeString(folder.resolve("forest.csv"), rows.replace(';', '\n') + "\n");
+        Run run =
+                Run.of("simulate", "designs/simulate-points.toml", "--forest", forest, "--out", folder.resolve("out"));
+        run.assertCode(1);
+        assertTrue(run.err().contains(rule), run.err());
+        assertEquals(
+                1 + problems,
+                Run.files(folder.resolve("out")).get("problems.csv").lines().count());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--cruises 5 | from 100 to",
+                "--window 0,0,x,1 | is no window",
+                "--pattern heaps | is not random",
+                "--height-scatter 300 | takes a number from 0 to 100",
+                "--beside no-such.toml | there is no file no-such.toml",
+                "--heights no-such.csv | there is no file no-such.csv"
+            })
+    void wrongOptionsAreExplained(String options, String words) throws IOException {
+        String[] option = options.split(" ");
+        Run run = Run.of(
+                "simulate",
+                "designs/simulate-points.toml",
+                "--forest",
+                LONGLEAF,
+                option[0],
+                option[1],
+                "--out",
+                folder.resolve("out"));
+        run.assertCode(2);
+        assertTrue(run.err().contains(words), run.err());
+    }
+
+    @Test
+    void aForestWithoutHeightsHasNoTrueVolume() throws IOException {
+        Run run = Run.of(
+                "simulate", "designs/simulate-volume.toml", "--forest", LONGLEAF, "--out", folder.resolve("out"));
+        run.assertCode(2);
+        assertTrue(run.err().contains("have no heights"), run.err());
+    }
+
+    @Test
+    void aMissingForestIsAMatterOfUsage() throws IOException {
+        Run run = Run.of("simulate", "designs/simulate-points.toml", "--out", folder.resolve("out"));
+        run.assertCode(2);
+        assertTrue(run.err().contains("--forest"), run.err());
+    }
+}
