@@ -19,7 +19,6 @@ import quadmean.height.HeightSettings;
 import quadmean.height.HeightedTree;
 import quadmean.height.ResidualDraw;
 import quadmean.model.CurveForm;
-import quadmean.model.Plot;
 import quadmean.model.PlotDesign;
 import quadmean.model.PlotFacts;
 import quadmean.model.Policy;
@@ -109,17 +108,6 @@ public final class Cruise {
                         remeasure,
                         budgets),
                 new Worksheet(design.stratumList(), plots, settings));
-    }
-
-    /** A plot as the estimate sees it. */
-    static SampledPlot sampled(Design design, Woods woods, Plot plot, List<HeightedTree> filled, PlotFacts facts) {
-        return new SampledPlot(
-                plot.id(),
-                plot.stratum(),
-                filled.stream().map(woods::stem).toList(),
-                design.exceptions().inside(plot.id()),
-                facts,
-                plot.counted().stream().map(woods::counted).toList());
     }
 
     /** What plots that are not like the others mean for the estimate. */

@@ -1,19 +1,15 @@
 package quadmean.cruise;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import quadmean.design.Design;
 import quadmean.design.StratumEntry;
 import quadmean.design.TallyFile;
 import quadmean.estimate.SampledPlot;
 import quadmean.field.TallyReader;
-import quadmean.height.HeightedTree;
 import quadmean.model.Plot;
-import quadmean.model.PlotFacts;
 import quadmean.model.Progress;
 import quadmean.model.Rule;
 import quadmean.model.Tally;
@@ -83,15 +79,9 @@ public final class SomePlots {
      */
     public static List<SampledPlot> plots(CruiseResult cruise, List<Plot> plots) {
         Design design = cruise.design();
-        Woods woods = new Woods(design, WoodBooks.of(design), cruise.curves());
-        Map<String, PlotFacts> facts = cruise.tally().facts();
-        List<SampledPlot> sampled = new ArrayList<>();
-        for (Plot plot : plots) {
-            List<HeightedTree> filled = plot.trees().stream()
-                    .map(t -> Cruise.fill(design, cruise.curves(), t))
-                    .toList();
-            sampled.add(Cruise.sampled(design, woods, plot, filled, facts.getOrDefault(plot.id(), PlotFacts.NONE)));
-        }
-        return sampled;
+        Tally tally = new Tally(
+                plots, cruise.tally().rows(), List.of(), cruise.tally().listed());
+        return WorkedTally.of(design, WoodBooks.of(design), tally, cruise.curves())
+                .plots();
     }
 }
