@@ -20,7 +20,6 @@ import quadmean.height.HeightedTree;
 import quadmean.height.ResidualDraw;
 import quadmean.model.CurveForm;
 import quadmean.model.PlotDesign;
-import quadmean.model.PlotFacts;
 import quadmean.model.Policy;
 import quadmean.model.Product;
 import quadmean.model.Progress;

@@ -37,7 +37,13 @@ record WorkedTally(List<List<HeightedTree>> trees, List<SampledPlot> plots, Wood
                     .map(t -> Cruise.fill(design, curves, t))
                     .toList();
             trees.add(filled);
-            plots.add(Cruise.sampled(design, woods, plot, filled, facts.getOrDefault(plot.id(), PlotFacts.NONE)));
+            plots.add(new SampledPlot(
+                    plot.id(),
+                    plot.stratum(),
+                    filled.stream().map(woods::stem).toList(),
+                    design.exceptions().inside(plot.id()),
+                    facts.getOrDefault(plot.id(), PlotFacts.NONE),
+                    plot.counted().stream().map(woods::counted).toList()));
         });
         EstimateSettings settings = Cruise.settings(design, woods.missing()).withListed(tally.listed());
         return new WorkedTally(trees, plots, woods, settings);
