@@ -3,7 +3,6 @@ package quadmean.chart;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalLong;
 import java.util.Set;
 import quadmean.chart.TractMap.Point;
 import quadmean.units.Attribute;
@@ -53,7 +52,7 @@ public final class PlotValueMap {
         List<TractMap.Site> sites = values.stream()
                 .map(v -> new TractMap.Site(v.plot(), v.at(), Set.<TractMap.Mark>of()))
                 .toList();
-        this.map = new TractMap(List.of(), sites, List.of(), first, units, OptionalLong.empty());
+        this.map = new TractMap(List.of(), sites, List.of(), first, units);
         this.frame = MapFrame.around(map);
         this.most = values.stream()
                 .mapToDouble(Value::value)
