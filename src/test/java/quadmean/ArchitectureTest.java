@@ -51,9 +51,10 @@ class ArchitectureTest {
             new Room("plan", "design model measure stats units"),
             new Room("layout", "design model measure units", GEOMETRY, PROJECTIONS, GEODESICS, GPX, JSON),
             new Room("simulate", "design measure layout cruise estimate model stats units", GEOMETRY),
+            new Room("audit", "cruise design estimate stats model units"),
             new Room("chart", RESULTS, PICTURES),
-            new Room("report", "chart layout " + RESULTS, JSON, CSV, WORKBOOK),
-            new Room("cli", "measure field chart report layout " + RESULTS, OPTIONS));
+            new Room("report", "chart layout audit " + RESULTS, JSON, CSV, WORKBOOK),
+            new Room("cli", "measure field chart report layout audit " + RESULTS, OPTIONS));
 
     private static final JavaClasses CODE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

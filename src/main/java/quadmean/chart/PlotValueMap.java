@@ -52,7 +52,7 @@ public final class PlotValueMap {
         List<TractMap.Site> sites = values.stream()
                 .map(v -> new TractMap.Site(v.plot(), v.at(), Set.<TractMap.Mark>of()))
                 .toList();
-        this.map = new TractMap(List.of(), sites, List.of(), first, units, 0);
+        this.map = new TractMap(List.of(), sites, List.of(), first, units);
         this.frame = MapFrame.around(map);
         this.most = values.stream()
                 .mapToDouble(Value::value)

@@ -23,7 +23,8 @@ import picocli.CommandLine.Parameters;
         footer = {"", "Replaces nothing that is there already. Examples:", "  quadmean demo", "  quadmean demo try-it"})
 final class DemoCommand implements Callable<Integer> {
     private static final String DESIGN = "designs/demo.toml";
-    private static final List<String> FILES = List.of(DESIGN, "datasets/demo-tally.csv", "datasets/demo-tract.geojson");
+    private static final List<String> FILES =
+            List.of(DESIGN, "datasets/demo-tally.csv", "datasets/demo-check.csv", "datasets/demo-tract.geojson");
 
     /** Commands in the order of the job, each with what it is for. */
     private static final Map<String, String> STEPS = steps();

@@ -101,15 +101,7 @@ abstract class DesignCommand implements Callable<Integer> {
             checkOwnProblems(reading.problems());
             return refuse(reading.problems(), List.of(designFile));
         }
-        List<Path> missing = design.tallies().stream()
-                .filter(t -> readsTally(design))
-                .map(TallyFile::path)
-                .filter(Files::notExists)
-                .toList();
-        if (!missing.isEmpty()) {
-            throw new CommandException(
-                    ExitCode.USAGE, "the design names tally files that are not there: " + join(missing));
-        }
+        checkThere(readsTally(design) ? design.tallies() : List.of());
         Path list = design.exceptions().plotList();
         if (list != null && readsTally(design) && Files.notExists(list)) {
             throw new CommandException(
@@ -120,6 +112,16 @@ abstract class DesignCommand implements Callable<Integer> {
                                     : ""));
         }
         return run(design);
+    }
+
+    /** Stops where a tally file is missing. */
+    static void checkThere(List<TallyFile> tallies) {
+        List<Path> missing =
+                tallies.stream().map(TallyFile::path).filter(Files::notExists).toList();
+        if (!missing.isEmpty()) {
+            throw new CommandException(
+                    ExitCode.USAGE, "the design names tally files that are not there: " + join(missing));
+        }
     }
 
     /** A design that cannot be read does not say which files are its tallies; one of them could be problems.csv. */
@@ -170,6 +172,7 @@ abstract class DesignCommand implements Callable<Integer> {
     static List<Path> inputs(Design design) {
         List<Path> inputs = new ArrayList<>(List.of(design.file()));
         design.tallies().forEach(t -> inputs.add(t.path()));
+        design.followUp().tallies().forEach(t -> inputs.add(t.path()));
         Path plotList = design.exceptions().plotList();
         if (plotList != null) {
             inputs.add(plotList);

@@ -21,9 +21,14 @@ import picocli.CommandLine.Spec;
             CurvesCommand.class,
             EstimateCommand.class,
             SimulateCommand.class,
+            ProgressCommand.class,
+            AuditCommand.class,
+            GrowthCommand.class,
+            CombineCommand.class,
             HeightCommand.class,
             SlopeCommand.class,
             BorderlineCommand.class,
+            CalibrateCommand.class,
             EquationsCommand.class,
             FitVolumeCommand.class,
             StartCommand.class,
@@ -44,8 +49,12 @@ import picocli.CommandLine.Spec;
             "  quadmean curves designs/demo.toml      # which height curves fit",
             "  quadmean estimate designs/demo.toml    # the report, out/demo/report.html",
             "  quadmean simulate --help               # try a design in a known forest",
+            "  quadmean progress designs/demo-progress.toml  # under way: may it stop?",
+            "  quadmean audit designs/demo.toml       # a checker's tally of some plots",
+            "  quadmean growth designs/demo-growth.toml  # plots at two dates",
+            "  quadmean combine designs/stands.csv    # many stands together",
             "  quadmean fit-volume --help             # a volume equation from felled trees",
-            "  quadmean height --help                 # calculators: also slope, borderline",
+            "  quadmean height --help                 # also slope, borderline, calibrate",
             "  quadmean equations douglas-fir         # published equations for a design",
             "  quadmean licences                      # whose work is in the program",
             "",
@@ -122,6 +131,6 @@ public final class Main implements Runnable {
     public void run() {
         throw new ParameterException(
                 spec.commandLine(),
-                "name a command: plan, check, curves, estimate, simulate, height, slope, borderline, equations, fit-volume, start, demo, licences or completion");
+                "name a command: plan, check, curves, estimate, simulate, progress, audit, growth, combine, height, slope, borderline, calibrate, equations, fit-volume, start, demo, licences or completion");
     }
 }

@@ -40,17 +40,24 @@ import quadmean.simulate.Simulator;
             "known species and height_m), or a stand table (dbh_cm, trees_per_ha, species,",
             "height_m, stratum) from which a forest is made up on the design's own tract.",
             "Writes simulate.html, simulate.json and simulate.csv. Examples:",
-            "  quadmean simulate designs/paper-points.toml --forest datasets/longleaf-map.csv",
-            "  quadmean simulate designs/paper-points.toml --forest datasets/longleaf-map.csv \\",
-            "      --beside designs/paper-plots.toml",
-            "  quadmean simulate designs/paper-points.toml --forest datasets/forests/uneven-aged.csv \\",
-            "      --pattern clustered --height-scatter 10"
+            "  quadmean simulate designs/simulate-points.toml --cruises 500 \\",
+            "      --forest datasets/longleaf-map.csv",
+            "  quadmean simulate designs/simulate-points.toml --cruises 500 \\",
+            "      --forest datasets/longleaf-map.csv --beside designs/simulate-plots.toml",
+            "  quadmean simulate designs/simulate-points.toml --cruises 500 \\",
+            "      --forest datasets/forests/uneven-aged.csv --pattern clustered",
+            "designs/simulate-volume.toml tries a stand that exists as a table alone."
         })
 final class SimulateCommand extends DesignCommand {
     private static final int MOST_DESIGNS = 6;
     private static final double LONG_WAIT_SECONDS = 120;
+    private static final int FEW_CRUISES = 500;
 
-    @Option(names = "--forest", paramLabel = "FOREST", required = true, description = "Map of trees or stand table.")
+    @Option(
+            names = {"-f", "--forest"},
+            paramLabel = "FOREST",
+            required = true,
+            description = "Map of trees or stand table.")
     private Path forestFile;
 
     @Option(
@@ -128,12 +135,16 @@ final class SimulateCommand extends DesignCommand {
         if (!problems.isEmpty()) {
             return refuse(problems, inputs);
         }
-        sayHowLong(trials, rules);
-        SimulationStudy study = SimulationStudy.of(
-                trials, new SimulationStudy.Rules(cruises, design.seed(), rules), ProgressLine.of(err()));
-        List<Path> written = Results.write(folder(), inputs, SimulationOutputs.of(study));
+        if (cruises > FEW_CRUISES) {
+            sayHowLong(trials, rules);
+        }
+        SimulationStudy study =
+                SimulationStudy.of(trials, new SimulationStudy.Rules(cruises, design.seed(), rules), talk().progress());
+        List<Path> written = write(SimulationOutputs.of(study), inputs);
         SimulationSummary.of(study).forEach(out()::println);
+        talk().tell(s -> s.simulation(study));
         out().println("Report: " + written.get(0));
+        talk().next("open " + written.get(0) + "; --beside tries another design for the same time");
         return ExitCode.DONE;
     }
 
@@ -143,12 +154,13 @@ final class SimulateCommand extends DesignCommand {
                 .mapToDouble(t -> Simulator.of(t.design(), t.forest(), 1).seconds(cruises, rules))
                 .sum();
         if (seconds > LONG_WAIT_SECONDS) {
-            err().printf(
+            talk().notes()
+                    .printf(
                             Locale.ROOT,
                             "This will take about %.0f minutes. Fewer --cruises take less, and so does a form of height curve"
                                     + " named under [species.CODE]: without one every form is fitted anew each time.%n",
                             Math.ceil(seconds / 60));
-            err().flush();
+            talk().notes().flush();
         }
     }
 

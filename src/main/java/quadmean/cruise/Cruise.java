@@ -42,8 +42,12 @@ public final class Cruise {
         return check(design, WoodBooks.of(design));
     }
 
-    private static Tally check(Design design, WoodBooks books) throws IOException {
-        Tally tally = TallyReader.read(design);
+    static Tally check(Design design, WoodBooks books) throws IOException {
+        return check(design, books, TallyReader.read(design));
+    }
+
+    /** Holds a tally as it was read to the rules that need all of its trees together. */
+    static Tally check(Design design, WoodBooks books, Tally tally) {
         if (tally.isRefused()) {
             return tally;
         }
@@ -67,7 +71,11 @@ public final class Cruise {
      */
     public static CruiseRun run(Design design, Progress progress) throws IOException {
         WoodBooks books = WoodBooks.of(design);
-        Tally tally = check(design, books);
+        return run(design, books, check(design, books), progress);
+    }
+
+    /** Works a tally that was read and checked. */
+    static CruiseRun run(Design design, WoodBooks books, Tally tally, Progress progress) {
         if (tally.isRefused()) {
             return new CruiseRun(tally, null, null);
         }
@@ -104,6 +112,10 @@ public final class Cruise {
     /** What plots that are not like the others mean for the estimate. */
     private static List<String> plotNotes(Design design) {
         List<String> notes = new ArrayList<>();
+        String corrected = design.followUp().instrument().note();
+        if (!corrected.isEmpty()) {
+            notes.add(corrected);
+        }
         String boundary = design.plotRules().boundary().note();
         if (!boundary.isEmpty()) {
             notes.add(boundary);

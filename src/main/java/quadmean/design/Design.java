@@ -3,6 +3,7 @@ package quadmean.design;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +56,7 @@ import quadmean.units.UnitSystem;
  * @param tract where the boundary of the tract is, if the design says
  * @param layout how plots are laid out on the map, if the design says
  * @param simulation what cruises on paper need to know besides
+ * @param followUp what is done during and after the cruise
  */
 public record Design(
         Path file,
@@ -88,7 +90,8 @@ public record Design(
         EstimateRules estimation,
         Optional<TractSettings> tract,
         Optional<LayoutSettings> layout,
-        SimulationSettings simulation) {
+        SimulationSettings simulation,
+        FollowUp followUp) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);
@@ -96,6 +99,55 @@ public record Design(
         species = Collections.unmodifiableMap(new LinkedHashMap<>(species));
         volumes = Collections.unmodifiableMap(new LinkedHashMap<>(volumes));
         policies = Map.copyOf(policies);
+    }
+
+    /** The same design on other tallies, of which some plots may be missing without further ado. */
+    public Design onSomePlots(List<TallyFile> others) {
+        Map<Rule, Policy> lenient = new HashMap<>(policies);
+        lenient.put(Rule.PLOT_NOT_IN_TALLY, Policy.DROP);
+        return with(strata, others, lenient);
+    }
+
+    /** The same design for some of its strata. */
+    public Design onStrata(List<StratumEntry> some) {
+        return with(some, tallies, policies);
+    }
+
+    private Design with(List<StratumEntry> some, List<TallyFile> others, Map<Rule, Policy> lenient) {
+        return new Design(
+                file,
+                text,
+                sha256,
+                name,
+                date,
+                units,
+                confidence,
+                targetErrorPercent,
+                targetAttribute,
+                seed,
+                some,
+                plot,
+                selection,
+                finitePopulation,
+                degreesRule,
+                others,
+                species,
+                height,
+                volumes,
+                lenient,
+                plan,
+                sizes,
+                notes,
+                sheets,
+                counting,
+                exceptions,
+                plotRules,
+                wood,
+                estimation,
+                tract,
+                layout,
+                simulation,
+                followUp);
     }
 
     /**

@@ -101,6 +101,7 @@ public final class DesignReader {
         checkTarget(cruise, target, volumes, wood);
         FinitePopulation finite = PlotParser.finitePopulation(selection, "finite_population", root);
         Section output = root.table("output");
+        List<TallyFile> tallies = TallyParser.parse(root, file);
         SheetSettings sheets = SheetParser.parse(output, units);
         Design design = new Design(
                 file,
@@ -120,7 +121,7 @@ public final class DesignReader {
                 selection
                         .choice("degrees_of_freedom", Options.of(DegreesRule.values(), DegreesRule::id))
                         .orElse(DegreesRule.PLOTS_MINUS_STRATA),
-                TallyParser.parse(root, file),
+                tallies,
                 species,
                 HeightParser.parse(root, units),
                 volumes,
@@ -136,7 +137,8 @@ public final class DesignReader {
                 EstimateParser.parse(root, strata, units),
                 TractParser.parse(root, file),
                 LayoutParser.parse(root, strata, units),
-                SimulationParser.parse(root));
+                SimulationParser.parse(root),
+                FollowUpParser.parse(root, file, units, tallies));
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, root, design);

@@ -66,7 +66,8 @@ final class LayoutParser {
                 units.diameter()
                         .convert(
                                 s.number("largest_dbh", Range.POSITIVE, units == UnitSystem.US ? 40 : 100),
-                                Unit.CENTIMETRE));
+                                Unit.CENTIMETRE),
+                (int) s.number("subsets", Range.WHOLE_TO_HUNDRED, 1));
         check(settings);
         return settings;
     }
@@ -154,6 +155,9 @@ final class LayoutParser {
         }
         if (!l.pattern().isGrid() && s.has("spacing")) {
             conflict("spacing", "goes with a grid; give plots instead");
+        }
+        if (l.subsets() > 1 && (s.has("spacing") || s.has("cluster"))) {
+            conflict("subsets", "share out a number of single plots; leave spacing and cluster out");
         }
         if (s.has("spacing") && s.has("plots")) {
             conflict("plots", "follows from spacing; leave one of the two out");

@@ -19,6 +19,7 @@ import java.util.OptionalInt;
  * @param cluster how the plots of a cluster lie, if plots come in clusters
  * @param walking what the walk takes
  * @param largestDbhCm dbh of the largest tree expected (cm), for the reach of a point
+ * @param subsets number of complete layouts, each over the whole ground with a random start of its own, walked one after the other
  */
 public record LayoutSettings(
         Pattern pattern,
@@ -30,7 +31,23 @@ public record LayoutSettings(
         double bufferM,
         Optional<Cluster> cluster,
         Walking walking,
-        double largestDbhCm) {
+        double largestDbhCm,
+        int subsets) {
+
+    /** A single layout. */
+    public LayoutSettings(
+            Pattern pattern,
+            Extent extent,
+            OptionalInt plots,
+            OptionalDouble spacingM,
+            OptionalDouble rowSpacingM,
+            double bearingDegrees,
+            double bufferM,
+            Optional<Cluster> cluster,
+            Walking walking,
+            double largestDbhCm) {
+        this(pattern, extent, plots, spacingM, rowSpacingM, bearingDegrees, bufferM, cluster, walking, largestDbhCm, 1);
+    }
 
     /** How plots lie. */
     public enum Pattern {

@@ -35,6 +35,25 @@ enum Range {
             return v >= 0.01 && v <= 0.9999;
         }
     },
+    /** Of one-sided bounds, which are limits at twice that less one. */
+    BOUND_CONFIDENCE("a number between 0.5 and 1 (0.51 to 0.9999), such as 0.95 for 95 %") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0.51 && v <= 0.9999;
+        }
+    },
+    INDEX_ERROR("an index error from -8 to 8, in units of the scale") {
+        @Override
+        boolean holds(double v) {
+            return Math.abs(v) <= 8;
+        }
+    },
+    CORRECTION_FACTOR("a factor from 0.5 to 2") {
+        @Override
+        boolean holds(double v) {
+            return v >= 0.5 && v <= 2;
+        }
+    },
     FINITE("a finite number, of a size up to 1e12") {
         @Override
         boolean holds(double v) {

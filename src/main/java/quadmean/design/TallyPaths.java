@@ -28,12 +28,14 @@ final class TallyPaths {
 
     /** Notes a tally that stands in the design already: its rows would count twice. */
     static void checkNew(Section s, Path path, String name, List<TallyFile> before) {
-        for (TallyFile other : before) {
-            if (isSame(path, other.path())) {
-                s.problem(Rule.DESIGN_VALUE, "file", name, name + " is a tally of this design already");
-                return;
-            }
+        if (isAmong(path, before)) {
+            s.problem(Rule.DESIGN_VALUE, "file", name, name + " is a tally of this design already");
         }
+    }
+
+    /** Whether a file is one of some tallies. */
+    static boolean isAmong(Path path, List<TallyFile> tallies) {
+        return tallies.stream().anyMatch(t -> isSame(path, t.path()));
     }
 
     private static boolean isSame(Path a, Path b) {

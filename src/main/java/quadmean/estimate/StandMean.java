@@ -32,8 +32,11 @@ public final class StandMean {
         return new StandMean(Sample.of(strata, plots, settings), settings, attribute);
     }
 
-    /** The estimate. */
+    /** The estimate; NaN without an error where a stratum has no plots. */
     public MeanEstimate estimate() {
+        if (!sample.isComplete()) {
+            return new MeanEstimate(0, 0, Double.NaN, Double.NaN, Double.NaN);
+        }
         return sample.mean(PlotValue.of(settings.plot(), attribute, stem -> true));
     }
 
@@ -41,6 +44,11 @@ public final class StandMean {
     public MeanEstimate estimate(ToDoubleFunction<SampledPlot> more) {
         ToDoubleFunction<SampledPlot> value = PlotValue.of(settings.plot(), attribute, stem -> true);
         return sample.mean(p -> value.applyAsDouble(p) + more.applyAsDouble(p));
+    }
+
+    /** Mean per hectare of any number that plots have per hectare, under the same sampling design. */
+    public MeanEstimate estimateOf(ToDoubleFunction<SampledPlot> value) {
+        return sample.mean(value);
     }
 
     /** By how much the mean grows with each unit more per hectare on a plot; the mean is linear in the values of the plots. */

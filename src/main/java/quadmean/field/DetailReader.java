@@ -19,9 +19,11 @@ final class DetailReader {
 
     private final Design design;
     private final EdgeReader edges;
+    private final Corrections corrections;
 
     DetailReader(Design design) {
         this.design = design;
+        this.corrections = new Corrections(design);
         this.edges = new EdgeReader(design.plotRules().boundary());
     }
 
@@ -36,7 +38,8 @@ final class DetailReader {
                 defect(row, problems),
                 edges.times(row, problems),
                 prediction(row, problems),
-                PlotLimits.distanceM(row, problems.silent())); // PlotLimits.check tells what is wrong with it
+                PlotLimits.distanceM(row, problems.silent()), // PlotLimits.check tells what is wrong with it
+                Double.NaN);
     }
 
     /** What was foretold of the tree; 0 where 3P sampling is not in use. */
@@ -76,11 +79,11 @@ final class DetailReader {
         return status.orElse(TreeStatus.LIVE);
     }
 
-    private static OptionalDouble merchantable(Row row, RowProblems problems) {
+    private OptionalDouble merchantable(Row row, RowProblems problems) {
         OptionalDouble written = Numbers.read(row, ColumnRole.MERCHANTABLE_HEIGHT, problems);
         return written.isPresent()
                 ? OptionalDouble.of(SightingReader.metres(row, ColumnRole.MERCHANTABLE_HEIGHT, written.getAsDouble()))
-                : MerchantableReader.read(row, problems);
+                : MerchantableReader.read(row, corrections, problems);
     }
 
     private static Top top(Row row, RowProblems problems) {

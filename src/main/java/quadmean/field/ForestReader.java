@@ -2,9 +2,10 @@ package quadmean.field;
 
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.NamedCsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecord;
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -50,26 +51,37 @@ public final class ForestReader {
     public static ForestData read(Path path) throws IOException {
         String file = String.valueOf(path.getFileName());
         List<Problem> problems = new ArrayList<>();
-        List<NamedCsvRecord> records;
-        try (CsvReader<NamedCsvRecord> csv =
-                CsvReader.builder().detectBomHeader(true).ofNamedCsvRecord(path)) {
-            records = csv.stream().toList();
-        } catch (CsvParseException | MalformedInputException | java.io.UncheckedIOException e) {
-            return refused(file, Rule.FILE_UNREADABLE, "this is no CSV file in UTF-8 with one record a line");
+        List<CsvRecord> records;
+        try {
+            String text = Files.readString(path); // strict: a letter that is none in UTF-8 is no letter to guess at
+            records = CsvReader.builder()
+                    .allowMissingFields(true)
+                    .allowExtraFields(true)
+                    .ofCsvRecord(text.startsWith("\uFEFF") ? text.substring(1) : text)
+                    .stream()
+                    .toList();
+        } catch (CsvParseException | CharacterCodingException e) {
+            return refused(
+                    file,
+                    "this is no CSV file in UTF-8 with one record a line; a forest is read from such a file alone");
         }
-        if (records.isEmpty()) {
-            return refused(file, Rule.FILE_UNREADABLE, "the file has no row below its header");
+        if (records.size() < 2) {
+            return refused(file, "the file has no row below its header");
         }
-        ForestColumns columns = ForestColumns.of(file, records.get(0).getHeader(), problems);
+        List<String> header = records.get(0).getFields();
+        if (header.size() == 1 && (header.get(0).contains(";") || header.get(0).contains("\t"))) {
+            return refused(file, "the fields are not parted by commas; save it with commas and decimal points");
+        }
+        ForestColumns columns = ForestColumns.of(file, header, problems);
         ForestReader reader = new ForestReader(file, columns, problems);
         if (problems.isEmpty()) {
-            records.forEach(reader::take);
+            records.stream().skip(1).forEach(reader::take);
         }
         return reader.data();
     }
 
-    private static ForestData refused(String file, Rule rule, String detail) {
-        Problem problem = new Problem(file, 0, "", "", rule, Policy.REFUSE, detail);
+    private static ForestData refused(String file, String detail) {
+        Problem problem = new Problem(file, 0, "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, detail);
         return new ForestData(file, Kind.MAP, List.of(), List.of(), new RowCount(0, 0, 0, 0), List.of(problem));
     }
 
@@ -78,7 +90,7 @@ public final class ForestReader {
         return new ForestData(file, columns.kind(), trees, classes, new RowCount(in, used, in - used, 0), problems);
     }
 
-    private void take(NamedCsvRecord row) {
+    private void take(CsvRecord row) {
         in++;
         int before = problems.size();
         if (row.getFieldCount() != columns.width()) {
@@ -105,7 +117,7 @@ public final class ForestReader {
         }
     }
 
-    private String text(NamedCsvRecord row, Role role) {
+    private String text(CsvRecord row, Role role) {
         Optional<Column> column = columns.find(role);
         if (column.isEmpty()) {
             return "";
@@ -118,7 +130,7 @@ public final class ForestReader {
     }
 
     /** A number between two limits, neither of them included, in the unit inside; NaN where the file does not have the column. */
-    private double number(NamedCsvRecord row, Role role, double above, double below) {
+    private double number(CsvRecord row, Role role, double above, double below) {
         Optional<Column> column = columns.find(role);
         if (column.isEmpty()) {
             return Double.NaN;
@@ -139,7 +151,7 @@ public final class ForestReader {
         return value;
     }
 
-    private void problem(NamedCsvRecord row, String column, String value, String detail) {
+    private void problem(CsvRecord row, String column, String value, String detail) {
         problems.add(new Problem(
                 file, row.getStartingLineNumber(), column, value, Rule.FOREST_VALUE, Policy.REFUSE, detail));
     }

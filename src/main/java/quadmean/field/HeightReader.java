@@ -23,7 +23,7 @@ import quadmean.units.Unit;
 
 /** The height of a row: as written, or worked out from its readings. */
 final class HeightReader {
-    private final SightingReader sightings = new SightingReader();
+    private final SightingReader sightings;
     private final HeightErrors errors;
     private final double eyeHeightM;
     private final Unit length;
@@ -31,6 +31,7 @@ final class HeightReader {
     private final String breastHeight;
 
     HeightReader(Design design) {
+        this.sightings = new SightingReader(new Corrections(design));
         Unit unit = design.units().length();
         ReadingSettings usual = design.height().readings();
         this.length = unit;

@@ -12,7 +12,7 @@ import quadmean.units.AngleScale;
 final class MerchantableReader {
     private MerchantableReader() {}
 
-    static OptionalDouble read(Row row, RowProblems problems) {
+    static OptionalDouble read(Row row, Corrections corrections, RowProblems problems) {
         OptionalDouble mark = Numbers.read(row, ColumnRole.MERCHANTABLE_TOP, problems);
         if (mark.isEmpty()) {
             return OptionalDouble.empty();
@@ -27,10 +27,13 @@ final class MerchantableReader {
             if (base.isEmpty() || distance.isEmpty()) {
                 throw new IllegalArgumentException("it needs base and horizontal distance beside it");
             }
-            double metres = SightingReader.metres(row, ColumnRole.DISTANCE, distance.getAsDouble());
-            return OptionalDouble.of(
-                    new HorizontalSighting(new Readings(scale, mark.getAsDouble(), base.getAsDouble()), metres)
-                            .height());
+            double metres =
+                    corrections.distance(SightingReader.metres(row, ColumnRole.DISTANCE, distance.getAsDouble()));
+            Readings readings = new Readings(
+                    scale,
+                    corrections.reading(scale, mark.getAsDouble()),
+                    corrections.reading(scale, base.getAsDouble()));
+            return OptionalDouble.of(new HorizontalSighting(readings, metres).height());
         } catch (IllegalArgumentException e) {
             problems.add(
                     Rule.READING_UNUSABLE,

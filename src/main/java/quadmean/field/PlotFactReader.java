@@ -54,6 +54,11 @@ final class PlotFactReader {
                         .convert(number(row, "strip_length", false, v -> v > 0, "a length above 0"), Unit.METRE));
     }
 
+    /** The subset of the plan that the plot belongs to; empty where none is said. */
+    String subset(Row row) {
+        return text(row, "subset", false);
+    }
+
     /** Where a plot is; null if the list does not say. */
     @Nullable
     Position position(Row row) {

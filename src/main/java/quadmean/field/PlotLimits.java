@@ -25,16 +25,22 @@ final class PlotLimits {
         this.design = design;
     }
 
-    /** Notes a tree that stands beyond the limit, or on another ring. */
-    void check(Row row, double dbhCm, RowProblems problems) {
+    /**
+     * Notes a tree that stands beyond the limit, or on another ring.
+     *
+     * @return its distance as a share of the limit; NaN where there is none
+     */
+    double check(Row row, double dbhCm, RowProblems problems) {
         OptionalDouble written = Numbers.read(row, ColumnRole.POINT_DISTANCE, problems);
         if (Double.isNaN(dbhCm)) {
-            return;
+            return Double.NaN;
         }
+        double reach = Double.NaN;
         if (written.isPresent() && hasLimit()) {
             Unit unit = unit(row);
             double metres = unit.convert(written.getAsDouble(), Unit.METRE);
             double limit = limitMetres(dbhCm);
+            reach = metres / limit;
             if (metres > limit) {
                 problems.add(
                         Rule.TREE_TOO_FAR,
@@ -49,6 +55,7 @@ final class PlotLimits {
             }
         }
         checkRing(row, dbhCm, problems);
+        return reach;
     }
 
     /** Distance from the centre (m), if there is one that can be read. */

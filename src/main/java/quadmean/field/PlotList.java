@@ -51,7 +51,10 @@ final class PlotList {
                 ofFile.add(Rule.ROW_REPEATED, row.line(), "plot", plot, "plot " + plot + " is listed before");
             } else {
                 String stratum = strata ? row.text(ColumnRole.STRATUM) : only;
-                plots.put(plot, new ListedPlot(plot, stratum, facts.read(plot, stratum, row), facts.position(row)));
+                plots.put(
+                        plot,
+                        new ListedPlot(
+                                plot, stratum, facts.read(plot, stratum, row), facts.position(row), facts.subset(row)));
             }
         });
         return plots;

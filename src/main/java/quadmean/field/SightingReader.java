@@ -34,6 +34,12 @@ final class SightingReader {
             ColumnRole.BASE_2,
             ColumnRole.DISTANCE_2);
 
+    private final Corrections corrections;
+
+    SightingReader(Corrections corrections) {
+        this.corrections = corrections;
+    }
+
     /** What the row says of its sightings, for messages; empty if it has none. */
     static String text(Row row) {
         boolean none = ROLES.stream().allMatch(r -> row.text(r).isEmpty());
@@ -58,7 +64,7 @@ final class SightingReader {
         if (problems.list().size() > before) {
             return Optional.empty();
         }
-        Source source = new Source(row, numbers);
+        Source source = new Source(row, numbers, corrections);
         List<Sighting> sightings = new ArrayList<>(List.of(first(source)));
         DistanceUse use = DistanceUse.OWN_DISTANCES;
         if (Stream.of(ColumnRole.TOP_2, ColumnRole.BASE_2).anyMatch(source::has)) {
@@ -66,7 +72,7 @@ final class SightingReader {
             boolean own = source.has(ColumnRole.DISTANCE_2);
             use = own ? DistanceUse.OWN_DISTANCES : DistanceUse.ONE_DISTANCE;
             double distance = own
-                    ? source.metres(ColumnRole.DISTANCE_2)
+                    ? source.distance(ColumnRole.DISTANCE_2)
                     : sightings.get(0).distance();
             sightings.add(new HorizontalSighting(again, distance));
         }
@@ -80,11 +86,11 @@ final class SightingReader {
                     readings, source.metres(ColumnRole.TOP_DISTANCE), source.metres(ColumnRole.BASE_DISTANCE));
         }
         if (source.has(ColumnRole.DISTANCE)) {
-            return new HorizontalSighting(readings, source.metres(ColumnRole.DISTANCE));
+            return new HorizontalSighting(readings, source.distance(ColumnRole.DISTANCE));
         }
         if (source.has(ColumnRole.SLOPE_DISTANCE)) {
             Slope ground = Slope.of(source.scale(ColumnRole.GROUND_SLOPE), source.number(ColumnRole.GROUND_SLOPE));
-            return new GroundSlopeSighting(readings, source.metres(ColumnRole.SLOPE_DISTANCE), ground);
+            return new GroundSlopeSighting(readings, source.distance(ColumnRole.SLOPE_DISTANCE), ground);
         }
         if (source.has(ColumnRole.BASE_DISTANCE)) {
             return new EyeToBaseSighting(readings, source.metres(ColumnRole.BASE_DISTANCE));
@@ -97,7 +103,7 @@ final class SightingReader {
         return (spec == null || spec.unit() == null ? Unit.METRE : spec.unit()).convert(value, Unit.METRE);
     }
 
-    private record Source(Row row, List<OptionalDouble> numbers) {
+    private record Source(Row row, List<OptionalDouble> numbers, Corrections corrections) {
         boolean has(ColumnRole role) {
             return numbers.get(ROLES.indexOf(role)).isPresent();
         }
@@ -112,6 +118,11 @@ final class SightingReader {
             return SightingReader.metres(row, role, number(role));
         }
 
+        /** A taped or paced distance, corrected; those of a laser are its own. */
+        double distance(ColumnRole role) {
+            return corrections.distance(metres(role));
+        }
+
         AngleScale scale(ColumnRole role) {
             ColumnSpec spec = row.file().columns().get(role);
             return spec == null || spec.scale() == null ? AngleScale.PERCENT : spec.scale();
@@ -121,7 +132,10 @@ final class SightingReader {
             if (scale(top) != scale(base)) {
                 throw new IllegalArgumentException("top and base must be read on the same scale");
             }
-            return new Readings(scale(top), number(top), number(base));
+            return new Readings(
+                    scale(top),
+                    corrections.reading(scale(top), number(top)),
+                    corrections.reading(scale(base), number(base)));
         }
     }
 }

@@ -48,7 +48,7 @@ final class TreeReader {
         double dbhCm = dbhCm(row, problems);
         FieldHeight height = heights.read(row, problems);
         TreeDetail detail = details.read(row, problems);
-        limits.check(row, dbhCm, problems);
+        double reach = limits.check(row, dbhCm, problems);
         if (problems.isOut()) {
             return null;
         }
@@ -60,7 +60,7 @@ final class TreeReader {
                 species,
                 dbhCm,
                 height,
-                detail);
+                detail.withReach(reach));
     }
 
     /** The trees of a row that was counted or predicted only; null if the row cannot be used, which the problems then say. */

@@ -1,5 +1,6 @@
 package quadmean.layout;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.locationtech.jts.geom.Coordinate;
 import quadmean.design.Design;
@@ -104,8 +106,7 @@ public record FieldPlan(
                             + lengths.of(2 * reach.getAsDouble(), 1)
                             + " across: they would overlap; ask for fewer plots, a larger spacing, or smaller plots");
         }
-        List<Coordinate> places = layout.plots().stream().map(LaidPlot::at).toList();
-        Route route = Route.of(places, start, settings.walking(), layout.rowSpacingM(), layout.linesDegrees());
+        Route route = route(layout, start, settings);
         OptionalInt number = layout.asked() > 0 ? OptionalInt.of(layout.asked() * size) : OptionalInt.empty();
         SheetSet set = new SheetMaker(tract, layout, settings.walking(), start).set(route, number);
         List<String> notes = new LayoutNotes(design, settings, lengths).of(layout, route, set);
@@ -120,6 +121,28 @@ public record FieldPlan(
     public static Optional<String> trouble(
             LayoutSettings settings, Tract tract, Map<String, Integer> asked, UnitSystem units) {
         return LayoutChecks.before(settings, tract, asked, new LengthText(units));
+    }
+
+    /** One walk, or one for each subset, the first subset first. */
+    private static Route route(Layout layout, Coordinate start, LayoutSettings settings) {
+        List<Route> walks = new ArrayList<>();
+        List<List<Integer>> places = new ArrayList<>();
+        List<Integer> subsets = layout.plots().stream()
+                .map(LaidPlot::subset)
+                .distinct()
+                .sorted()
+                .toList();
+        for (int subset : subsets) {
+            List<Integer> own = IntStream.range(0, layout.plots().size())
+                    .filter(i -> layout.plots().get(i).subset() == subset)
+                    .boxed()
+                    .toList();
+            places.add(own);
+            List<Coordinate> at =
+                    own.stream().map(i -> layout.plots().get(i).at()).toList();
+            walks.add(Route.of(at, start, settings.walking(), layout.rowSpacingM(), layout.linesDegrees()));
+        }
+        return Route.joined(walks, places);
     }
 
     /** As many clusters as hold the planned plots. */

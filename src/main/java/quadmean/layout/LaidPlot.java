@@ -14,6 +14,7 @@ import org.locationtech.jts.geom.Coordinate;
  * @param edgeM distance to the line of the tract (m)
  * @param lineM distance to the nearest line that counts: that of the tract, or of its stratum where each is laid out for itself (m)
  * @param edge whether the boundary treatment concerns it
+ * @param subset number of the subset that it belongs to; 0 where there is one layout
  */
 public record LaidPlot(
         String stratum,
@@ -23,4 +24,5 @@ public record LaidPlot(
         OptionalInt cluster,
         double edgeM,
         double lineM,
-        SheetPlot.Edge edge) {}
+        SheetPlot.Edge edge,
+        int subset) {}

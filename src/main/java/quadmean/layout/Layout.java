@@ -43,7 +43,12 @@ public record Layout(
      * @param acrossM distance between the lines (m on the ground); NaN likewise
      * @param bufferPercent share of the ground that the buffer keeps plots off (percent)
      */
-    public record Ground(String stratum, int asked, int laid, double alongM, double acrossM, double bufferPercent) {}
+    public record Ground(String stratum, int asked, int laid, double alongM, double acrossM, double bufferPercent) {
+        /** The same ground with the plots of another subset too. */
+        Ground with(Ground other) {
+            return new Ground(stratum, asked + other.asked, laid + other.laid, alongM, acrossM, bufferPercent);
+        }
+    }
 
     /**
      * A plot of a cluster that lies beyond the line.

@@ -27,6 +27,12 @@ final class LayoutNotes {
 
     List<String> of(Layout layout, Route route, SheetSet set) {
         List<String> notes = new ArrayList<>(List.of(laid(layout)));
+        if (settings.subsets() > 1) {
+            notes.add("The plots make " + settings.subsets()
+                    + " subsets, each over the whole ground with a random start of its"
+                    + " own, and walked to its end before the next begins: after a whole subset the plots run are a sample of"
+                    + " the tract, and the cruise may stop if quadmean progress says so.");
+        }
         notes.addAll(layout.notes());
         single(layout).ifPresent(notes::add);
         settings.cluster().ifPresent(c -> clusters(notes, layout, c.plots()));

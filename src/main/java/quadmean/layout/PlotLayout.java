@@ -34,6 +34,7 @@ public final class PlotLayout {
     private double rowSpacing = Double.POSITIVE_INFINITY;
     private double nearest = Double.POSITIVE_INFINITY;
     private int clusters;
+    private int subset;
 
     private PlotLayout(LayoutSettings settings, Tract tract, double reachM) {
         this.settings = settings;
@@ -49,26 +50,41 @@ public final class PlotLayout {
      *
      * @param asked plots (or clusters) asked for by code of stratum
      * @param reachM how near to a line the boundary treatment concerns a plot (m)
-     * @param seed seed; each stratum draws from a stream of its own, whatever its place in the file
+     * @param seed seed; each stratum draws from a stream of its own, whatever its place in the file, and so does each subset
      */
     public static Layout lay(
             LayoutSettings settings, Tract tract, Map<String, Integer> asked, double reachM, long seed) {
         PlotLayout work = new PlotLayout(settings, tract, reachM);
-        for (Ground ground : work.grounds(asked)) {
-            work.lay(ground, new SplittableRandom(new SplittableRandom(seed ^ hash(ground.name)).nextLong()));
+        int subsets = settings.subsets();
+        Map<String, Integer> each = new LinkedHashMap<>();
+        asked.forEach((code, n) -> each.put(code, (n + subsets - 1) / subsets));
+        for (int k = 1; k <= subsets; k++) {
+            work.subset = subsets > 1 ? k : 0;
+            String stream = subsets > 1 ? "\n" + k : "";
+            for (Ground ground : work.grounds(each)) {
+                long own = seed ^ hash(ground.name + stream);
+                work.lay(ground, new SplittableRandom(new SplittableRandom(own).nextLong()));
+            }
         }
-        int total = asked.values().stream().mapToInt(Integer::intValue).sum();
+        int total = subsets * each.values().stream().mapToInt(Integer::intValue).sum();
         return new Layout(
                 settings.spacingM().isPresent() ? 0 : total,
                 work.plots,
-                work.done,
+                together(work.done),
                 work.leftOut,
                 Math.min(
                         work.nearest,
                         settings.cluster().map(LayoutSettings.Cluster::spacingM).orElse(Double.POSITIVE_INFINITY)),
                 work.rowSpacing,
                 work.lines,
-                work.notes);
+                work.notes.stream().distinct().toList());
+    }
+
+    /** The ground of all subsets as one. */
+    private static List<Layout.Ground> together(List<Layout.Ground> grounds) {
+        Map<String, Layout.Ground> byStratum = new LinkedHashMap<>();
+        grounds.forEach(g -> byStratum.merge(g.stratum(), g, Layout.Ground::with));
+        return List.copyOf(byStratum.values());
     }
 
     /** The ground of one layout, less its buffer. */
@@ -216,12 +232,13 @@ public final class PlotLayout {
         plots.add(new LaidPlot(
                 part.stratum(),
                 spot.at(),
-                spot.row() < 0 ? OptionalInt.empty() : OptionalInt.of(spot.row()),
-                spot.column() < 0 ? OptionalInt.empty() : OptionalInt.of(spot.column()),
+                spot.row() < 0 || subset > 0 ? OptionalInt.empty() : OptionalInt.of(spot.row()),
+                spot.column() < 0 || subset > 0 ? OptionalInt.empty() : OptionalInt.of(spot.column()),
                 cluster,
                 edge,
                 counting,
-                counting < reachM ? SheetPlot.Edge.NEAR : SheetPlot.Edge.INSIDE));
+                counting < reachM ? SheetPlot.Edge.NEAR : SheetPlot.Edge.INSIDE,
+                subset));
     }
 
     private static boolean covers(PreparedGeometry shape, Coordinate at) {

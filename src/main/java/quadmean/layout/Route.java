@@ -59,6 +59,27 @@ public record Route(List<List<Integer>> days, double lengthM, double serpentineM
         return new Route(best.days(), best.lengthM(), plain, notes);
     }
 
+    /**
+     * Walks one after the other: places of each are those of its own list, as the lists name them among all plots.
+     *
+     * @param walks the walks, one or more
+     * @param places for each walk the plots that its places stand for
+     */
+    static Route joined(List<Route> walks, List<List<Integer>> places) {
+        List<List<Integer>> days = new ArrayList<>();
+        List<String> notes = new ArrayList<>();
+        for (int k = 0; k < walks.size(); k++) {
+            List<Integer> own = places.get(k);
+            walks.get(k).days().forEach(d -> days.add(d.stream().map(own::get).toList()));
+            notes.addAll(walks.get(k).notes());
+        }
+        return new Route(
+                days,
+                walks.stream().mapToDouble(Route::lengthM).sum(),
+                walks.stream().mapToDouble(Route::serpentineM).sum(),
+                notes);
+    }
+
     /** The plots in the order they are walked. */
     public List<Integer> order() {
         return days.stream().flatMap(List::stream).toList();

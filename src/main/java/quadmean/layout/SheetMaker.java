@@ -76,7 +76,8 @@ final class SheetMaker {
                 plot.column(),
                 plot.cluster().isPresent() ? Integer.toString(plot.cluster().getAsInt()) : "",
                 plot.edge(),
-                plot.lineM());
+                plot.lineM(),
+                plot.subset() > 0 ? Integer.toString(plot.subset()) : "");
     }
 
     private SheetRoute.Leg leg(int day, String from, String to, Coordinate a, Coordinate b, List<String> strata) {

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param edge whether the boundary treatment concerns it
  * @param edgeDistanceM distance to the nearest line that counts: of the tract, or of its stratum where each is laid out for itself
  *     (m); NaN if not known
+ * @param subset subset of the plan that it belongs to, empty where there is one layout
  */
 public record SheetPlot(
         String number,
@@ -23,7 +24,20 @@ public record SheetPlot(
         OptionalInt column,
         String cluster,
         Edge edge,
-        double edgeDistanceM) {
+        double edgeDistanceM,
+        String subset) {
+    /** A plot of a single layout. */
+    public SheetPlot(
+            String number,
+            String stratum,
+            SheetPlace place,
+            OptionalInt row,
+            OptionalInt column,
+            String cluster,
+            Edge edge,
+            double edgeDistanceM) {
+        this(number, stratum, place, row, column, cluster, edge, edgeDistanceM, "");
+    }
 
     /** Whether a plot lies so near a line that trees beyond would have been on it. */
     public enum Edge {

@@ -9,15 +9,17 @@ import org.jspecify.annotations.Nullable;
  * @param stratum code of its stratum
  * @param facts what the list says of it
  * @param position where it is; null if the list does not say
+ * @param subset the subset of the plan that it belongs to, each of them a sample of the whole tract; empty if none is said
  */
 public record ListedPlot(
         String id,
         String stratum,
         PlotFacts facts,
-        @Nullable Position position) {
-    /** A plot of which nobody says where it is. */
+        @Nullable Position position,
+        String subset) {
+    /** A plot of which nobody says where it is, and of no subset. */
     public ListedPlot(String id, String stratum, PlotFacts facts) {
-        this(id, stratum, facts, null);
+        this(id, stratum, facts, null, "");
     }
 
     /** Whether nobody was to go there. */

@@ -324,6 +324,18 @@ public enum Rule {
             "nothing, if it is right; else mend the file",
             Policy.KEEP,
             EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    STAND_LIST(
+            "stand-list",
+            "each row of a list of stands names a design, and none twice",
+            "write the path of the design as seen from the list"),
+    TREE_UNNUMBERED(
+            "tree-unnumbered",
+            "trees of permanent plots have numbers, each once in its plot at either date",
+            "write the number of the tag; mend numbers that stand twice"),
+    TREE_ABSENT(
+            "tree-absent",
+            "each tree of the earlier date is found again, living or dead, unless remeasurement.absent says what became of it",
+            "enter the tree with its status, or say absent = \"cut\" or \"dead\" in [remeasurement]"),
     STEM_MAP(
             "stem-map",
             "a map of stems has stems, and is more than twice as wide and as long as the reach of the largest plot compared",

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param edge number of times that it counts, for what its plot misses beyond the boundary; 1 or more
  * @param prediction what 3P sampling foretold of it, in whatever unit; 0 if nothing
  * @param distanceM horizontal distance from the plot centre or point (m), if measured
+ * @param reach its distance from the centre over the farthest at which it is in; NaN if the distance was not taken
  */
 public record TreeDetail(
         int count,
@@ -26,7 +27,8 @@ public record TreeDetail(
         double defect,
         int edge,
         double prediction,
-        OptionalDouble distanceM) {
+        OptionalDouble distanceM,
+        double reach) {
     /** One living tree with its top on, and nothing more known. */
     public static final TreeDetail PLAIN = new TreeDetail(
             1,
@@ -38,7 +40,8 @@ public record TreeDetail(
             0,
             1,
             0,
-            OptionalDouble.empty());
+            OptionalDouble.empty(),
+            Double.NaN);
 
     public TreeDetail {
         if (count < 1) {
@@ -50,6 +53,12 @@ public record TreeDetail(
         if (!(defect >= 0 && defect <= 1)) {
             throw new IllegalArgumentException("the share of defect must lie in [0, 1], got " + defect);
         }
+    }
+
+    /** The same at a distance from the centre, as a share of the farthest at which it is in. */
+    public TreeDetail withReach(double share) {
+        return new TreeDetail(
+                count, status, top, logs, merchantableM, grade, defect, edge, prediction, distanceM, share);
     }
 
     /** Number of times that the row counts: its trees, each as often as the boundary has it. */

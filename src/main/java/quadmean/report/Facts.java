@@ -34,6 +34,12 @@ final class Facts {
                 : "";
     }
 
+    /** What stands behind an attribute's estimates and how far it can be trusted, as a sentence; empty where nothing needs saying. */
+    static String standingSentence(CruiseResult result, Attribute attribute) {
+        String standing = Wording.standing(result, attribute, EstimateRow.ALL);
+        return standing.isEmpty() ? "" : Wording.capital(Wording.standsBehind(attribute)) + ": " + standing + ".";
+    }
+
     /** Whether a height was filled from a curve outside the diameters that the curve was fitted to. */
     static boolean isExtrapolated(HeightedTree t) {
         return t.reach() == HeightedTree.Reach.EXTRAPOLATED;

@@ -70,11 +70,15 @@ public final class LayoutFiles {
     static Content plots(SheetSet set) {
         Map<String, Integer> sizes = new HashMap<>();
         set.plots().forEach(p -> sizes.merge(cluster(p), 1, Integer::sum));
-        return Csv.toReadAgain(
-                PLOT_HEADER,
-                set.plots().stream()
-                        .map(p -> row(
-                                p, p.cluster().isEmpty() ? "" : Integer.toString(sizes.getOrDefault(cluster(p), 0)))));
+        boolean subsets = set.plots().stream().anyMatch(p -> !p.subset().isEmpty());
+        List<String> header = new ArrayList<>(PLOT_HEADER);
+        header.addAll(subsets ? List.of("subset") : List.of());
+        return Csv.toReadAgain(header, set.plots().stream().map(p -> {
+            List<String> row = new ArrayList<>(
+                    row(p, p.cluster().isEmpty() ? "" : Integer.toString(sizes.getOrDefault(cluster(p), 0))));
+            row.addAll(subsets ? List.of(p.subset()) : List.of());
+            return row;
+        }));
     }
 
     /** A cluster counts for itself in each stratum. */
@@ -140,6 +144,9 @@ public final class LayoutFiles {
         plot.column().ifPresent(c -> about.put("column", c));
         if (!plot.cluster().isEmpty()) {
             about.put("cluster", plot.cluster());
+        }
+        if (!plot.subset().isEmpty()) {
+            about.put("subset", plot.subset());
         }
         about.put("nearEdge", plot.isNearEdge());
         JsonNumbers.put(about, "edgeM", plot.edgeDistanceM());

@@ -17,6 +17,7 @@ import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.RowCount;
 import quadmean.plan.CruisePlan;
+import quadmean.simulate.SimulationStudy;
 
 /**
  * What a run came to, as one JSON object for scripts: command, exit code, files written, headline figures and verdict. Figures are
@@ -94,6 +95,13 @@ public final class RunSummary {
                     search.chosen() == null ? null : search.chosen().form().id());
             node.put("reason", search.reason());
         }
+    }
+
+    /** What cruises on paper came to: of each design its attributes against the truth, and the verdict. */
+    public void simulation(SimulationStudy study) {
+        ObjectNode json = SimulationOutputs.json(study);
+        root.set("designs", json.get("designs"));
+        root.set("verdict", json.get("verdict"));
     }
 
     /** Why there is no result. */

@@ -35,7 +35,8 @@ public final class SimulationOutputs {
         return all;
     }
 
-    private static ObjectNode json(SimulationStudy study) {
+    /** Every number, unrounded. */
+    static ObjectNode json(SimulationStudy study) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("schemaVersion", SCHEMA_VERSION);
         root.put("forest", study.forest());

@@ -107,7 +107,8 @@ final class PaperCrew {
                         0,
                         times,
                         prediction,
-                        TreeDetail.PLAIN.distanceM());
+                        TreeDetail.PLAIN.distanceM(),
+                        TreeDetail.PLAIN.reach());
     }
 
     /** The work on one tally. */

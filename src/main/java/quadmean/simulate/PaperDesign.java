@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import quadmean.design.Design;
+import quadmean.design.FollowUp;
 import quadmean.design.LayoutSettings;
 import quadmean.design.LayoutSettings.Extent;
 import quadmean.design.LayoutSettings.Pattern;
@@ -233,6 +234,7 @@ record PaperDesign(Design design, LayoutSettings layout, Map<String, Integer> pl
                 estimation,
                 d.tract(),
                 layout,
-                d.simulation());
+                d.simulation(),
+                FollowUp.NONE);
     }
 }

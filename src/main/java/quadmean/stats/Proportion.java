@@ -36,7 +36,20 @@ public record Proportion(int having, int n) {
      * @param confidence confidence level, in (0, 1)
      */
     public Interval exact(double confidence) {
+        return limits(having, n, confidence);
+    }
+
+    /**
+     * The same for numbers that need not be whole, such as effective ones.
+     *
+     * @param having units that have it, 0 to n; NaN gives no limits
+     * @param n units in the sample, above 0
+     */
+    static Interval limits(double having, double n, double confidence) {
         double tail = (1 - Arguments.confidence(confidence)) / 2;
+        if (Double.isNaN(having) || Double.isNaN(n)) {
+            return new Interval(Double.NaN, Double.NaN);
+        }
         double lower = having == 0
                 ? 0
                 : new BetaDistribution(null, having, n - having + 1.0, FINE).inverseCumulativeProbability(tail);

@@ -5,7 +5,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.distribution.TDistribution;
 
-/** Two-sided critical values of Student's t. */
+/** Two-sided critical values of Student's t, and its tails. */
 public final class StudentT {
     /** Values found before, for whole degrees of freedom: an estimate asks for the same again and again. */
     private static final Map<Question, Double> KNOWN = new ConcurrentHashMap<>();
@@ -38,5 +38,14 @@ public final class StudentT {
 
     private static double quantile(double df, double upperTail) {
         return -new TDistribution(null, df).inverseCumulativeProbability(upperTail);
+    }
+
+    /**
+     * Probability of a value above t.
+     *
+     * @param df degrees of freedom, above 0
+     */
+    public static double upperTail(double t, double df) {
+        return new TDistribution(null, Arguments.positive(df, "degrees of freedom")).cumulativeProbability(-t);
     }
 }

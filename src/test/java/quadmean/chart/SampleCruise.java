@@ -13,6 +13,7 @@ import quadmean.cruise.WoodUsed;
 import quadmean.design.Counting;
 import quadmean.design.CruiseNotes;
 import quadmean.design.Design;
+import quadmean.design.FollowUp;
 import quadmean.design.PlanSettings;
 import quadmean.design.PlotExceptions;
 import quadmean.design.PlotRules;
@@ -156,7 +157,8 @@ public final class SampleCruise {
                 d.estimation(),
                 d.tract(),
                 d.layout(),
-                d.simulation());
+                d.simulation(),
+                d.followUp());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -238,7 +240,8 @@ public final class SampleCruise {
                 EstimateRules.STANDARD,
                 Optional.empty(),
                 Optional.empty(),
-                SimulationSettings.NONE);
+                SimulationSettings.NONE,
+                FollowUp.NONE);
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {

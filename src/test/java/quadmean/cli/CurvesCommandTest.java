@@ -5,7 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,9 +26,13 @@ class CurvesCommandTest {
     void writesPageJsonAndTableTheSameEachTime(String name) throws IOException {
         Run run = Run.of("curves", "designs/" + name + ".toml", "--out", folder);
         run.assertCode(0);
+        Map<Boolean, Set<String>> files = Run.files(folder).keySet().stream()
+                .collect(Collectors.partitioningBy(f -> f.endsWith(".png"), Collectors.toSet()));
+        assertEquals(Set.of("curves.html", "curves.json", "curves.csv"), files.get(false));
+        Matcher drawn = Pattern.compile("<figure id=\"([^\"]+)\"")
+                .matcher(Run.files(folder).get("curves.html"));
         assertEquals(
-                Set.of("curves.html", "curves.json", "curves.csv"),
-                Run.files(folder).keySet());
+                drawn.results().map(m -> "chart-" + m.group(1) + ".png").collect(Collectors.toSet()), files.get(true));
         assertTrue(run.out().contains("All species: "), run.out());
         assertTrue(run.out().contains("leave-1-out"), run.out());
         assertTrue(run.out().contains("Curves: "), run.out());

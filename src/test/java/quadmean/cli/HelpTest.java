@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Help fits a terminal, has examples, and the examples of help and README run as they stand. */
 class HelpTest {
     private static final int TERMINAL = 80;
-    private static final Set<String> ON_DESIGNS = Set.of("plan", "check", "curves", "estimate", "fit-volume");
+    private static final Set<String> ON_DESIGNS =
+            Set.of("plan", "check", "curves", "estimate", "simulate", "fit-volume");
 
     /** A copy of what the examples name, so that nothing is written among the sources. */
     @TempDir
@@ -60,7 +61,8 @@ class HelpTest {
 
     static Stream<String> examples() throws IOException {
         Stream<String> ofHelp = commands()
-                .flatMap(c -> help(c).stream())
+                .flatMap(c ->
+                        String.join("\n", help(c)).replaceAll("\\\\\n +", "").lines())
                 .filter(l -> l.startsWith("  quadmean "))
                 .map(l -> l.strip().substring("quadmean ".length()));
         Stream<String> ofReadme = Files.readAllLines(Path.of("README.md")).stream()

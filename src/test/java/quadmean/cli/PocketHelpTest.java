@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the help of the pocket calculators shows works as shown; what they print carries the cautions of the field. */
 class PocketHelpTest {
-    private static final List<String> COMMANDS = List.of("height", "slope", "borderline");
+    private static final List<String> COMMANDS = List.of("height", "slope", "borderline", "calibrate");
 
     static Stream<String> examples() {
         return COMMANDS.stream().flatMap(PocketHelpTest::examplesOf);
@@ -27,7 +27,7 @@ class PocketHelpTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"height, 7", "slope, 4", "borderline, 5"})
+    @CsvSource({"height, 7", "slope, 4", "borderline, 5", "calibrate, 4"})
     void everyExampleIsFound(String command, long count) {
         assertEquals(count, examplesOf(command).count());
     }

@@ -107,7 +107,9 @@ class SimulateCommandTest {
                 "dbh_cm,trees_per_ha;10,-1 | forest-value | 1",
                 "dbh_cm,dbh_in,trees_per_ha;10,4,1 | forest-column | 1",
                 "x_m,y_m,dbh_cm;1,1 | forest-value | 1",
-                "x_m,y_m,dbh_cm | file-unreadable | 1"
+                "x_m,y_m,dbh_cm | file-unreadable | 1",
+                "x_m\ty_m\tdbh_cm;1\t1\t20 | file-unreadable | 1",
+                "x_m,y_m,dbh_cm,dbh_cm;1,1,20,3 | forest-column | 1"
             })
     void aForestWithMistakesIsRefusedWithAllOfThem(String rows, String rule, int problems) throws IOException {
         Path forest = Files.writeString(folder.resolve("forest.csv"), rows.replace(';', '\n') + "\n");
@@ -118,6 +120,18 @@ class SimulateCommandTest {
         assertEquals(
                 1 + problems,
                 Run.files(folder.resolve("out")).get("problems.csv").lines().count());
+    }
+
+    @Test
+    void lettersOfAnotherEncodingAreNotGuessedAt() throws IOException {
+        Path forest = Files.write(
+                folder.resolve("forest.csv"),
+                "x_m,y_m,dbh_cm,species\n1,1,20,\u00e9pic\u00e9a\n"
+                        .getBytes(java.nio.charset.StandardCharsets.ISO_8859_1));
+        Run run =
+                Run.of("simulate", "designs/simulate-points.toml", "--forest", forest, "--out", folder.resolve("out"));
+        run.assertCode(1);
+        assertTrue(run.err().contains("no CSV file in UTF-8"), run.err());
     }
 
     @ParameterizedTest

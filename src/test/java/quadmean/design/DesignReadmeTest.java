@@ -87,6 +87,11 @@ class DesignReadmeTest {
                 [layout]
                 [simulate]
                 [output]
+                [audit]
+                [progress]
+                [remeasurement]
+                [instrument]
+                [[crew]]
                 [[stratum]]
                 [logs]
                 [[product]]
@@ -113,6 +118,11 @@ class DesignReadmeTest {
         "[tract]",
         "[layout]",
         "[simulate]",
+        "[[crew]]",
+        "[audit]",
+        "[progress]",
+        "[remeasurement]",
+        "[instrument]",
         "[output]"
     })
     void everyKeyIsDocumentedWhereItStands(String table) throws IOException {

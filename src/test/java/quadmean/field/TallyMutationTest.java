@@ -154,7 +154,7 @@ class TallyMutationTest {
     private Design design(String name, String kind, String policies) throws IOException {
         String text = Files.readString(Path.of("designs", name + ".toml"))
                 .replaceAll("(?s)\\[policy\\].*?\n\n", policies + "\n\n")
-                .replaceAll("file = \"[^\"]+\"", "file = \"tally" + kind + "\"");
+                .replaceFirst("file = \"[^\"]+\"", "file = \"tally" + kind + "\"");
         DesignReading reading = DesignReader.read(Files.writeString(folder.resolve(name + ".toml"), text));
         assertEquals(List.of(), reading.problems());
         return Objects.requireNonNull(reading.design());

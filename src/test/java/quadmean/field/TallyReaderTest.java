@@ -26,6 +26,9 @@ class TallyReaderTest {
             Rule.DESIGN_TYPE,
             Rule.DESIGN_VALUE,
             Rule.DESIGN_MISSING,
+            Rule.STAND_LIST, // CombineCommandTest
+            Rule.TREE_UNNUMBERED, // GrowthCommandTest
+            Rule.TREE_ABSENT,
             Rule.STEM_MAP, // StemMapReaderTest
             Rule.STEM_MAP_ROW,
             Rule.BOUNDARY_UNREADABLE, // BoundaryReaderTest

@@ -79,7 +79,7 @@ class MethodsTest {
     /** To the first order the bias of a ratio goes by 1/n (Cochran 1977, section 6.8, from memory): a quarter as large with four times as many. */
     @Tag("slow")
     @ParameterizedTest
-    @EnumSource(names = {"RATIO", "DOUBLE_RATIO", "THREE_P_ADJUSTED", "COUNT_POINTS"})
+    @EnumSource(names = {"RATIO", "DOUBLE_RATIO", "COUNT_POINTS"})
     void ratiosHaveABiasOfTheOrderOfOneOverN(Methods method) throws IOException {
         Attribute attribute = method == Methods.COUNT_POINTS ? Attribute.TREES : Attribute.BASAL_AREA;
         AttributeOutcome few = Trials.run(folder, Stand.WAKA, method.design(Stand.WAKA, 6), 20_000)

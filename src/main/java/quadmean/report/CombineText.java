@@ -1,0 +1,75 @@
+package quadmean.report;
+
+import quadmean.audit.Combined;
+import quadmean.audit.StandTotal;
+import quadmean.chart.Wording;
+import quadmean.stats.Interval;
+import quadmean.stats.MeanEstimate;
+import quadmean.units.Basis;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
+
+/** Numbers of combined stands in the units of the first design. */
+final class CombineText {
+    private final Combined combined;
+    private final UnitSystem units;
+
+    CombineText(Combined combined) {
+        this.combined = combined;
+        this.units = combined.stands().get(0).cruise().design().units();
+    }
+
+    Unit unit() {
+        return combined.attribute().unit(Basis.TOTAL, units);
+    }
+
+    String unitLabel() {
+        return Wording.units(combined.stands().get(0).cruise(), combined.attribute(), Basis.TOTAL, units);
+    }
+
+    double in(double metric) {
+        return combined.attribute().unit(Basis.TOTAL, UnitSystem.METRIC).convert(metric, unit());
+    }
+
+    /** How far the equations of the stands can be trusted, each said once; empty where nothing needs saying. */
+    String standing() {
+        return String.join(
+                " ",
+                combined.stands().stream()
+                        .map(s -> Facts.standingSentence(s.cruise(), combined.attribute()))
+                        .filter(s -> !s.isEmpty())
+                        .distinct()
+                        .toList());
+    }
+
+    private Rounding rounding(StandTotal t) {
+        return Rounding.of(in(t.sampling().mean()), in(t.totalSe()));
+    }
+
+    String total(StandTotal t) {
+        return rounding(t).text(in(t.sampling().mean()));
+    }
+
+    String se(StandTotal t, double se) {
+        return rounding(t).text(in(se));
+    }
+
+    String error(MeanEstimate e) {
+        double percent = e.samplingErrorPercent(combined.confidence());
+        return Double.isFinite(percent) ? "±" + Rounding.percent(percent) : Rounding.UNKNOWN;
+    }
+
+    String limits(StandTotal t) {
+        MeanEstimate e = t.withAll();
+        if (!e.hasError()) {
+            return Rounding.UNKNOWN;
+        }
+        Interval i = e.interval(combined.confidence());
+        return rounding(t).text(in(i.lower())) + " to " + rounding(t).text(in(i.upper()));
+    }
+
+    String area(StandTotal t) {
+        double area = Unit.HECTARE.convert(t.areaHa(), units.area());
+        return Rounding.decimals(1).text(area) + " " + units.area().symbol();
+    }
+}
