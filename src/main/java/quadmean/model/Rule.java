@@ -1,5 +1,6 @@
 package quadmean.model;
 
+import java.util.EnumSet;
 import java.util.Set;
 
 /**
