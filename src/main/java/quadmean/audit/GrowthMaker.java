@@ -21,7 +21,9 @@ import quadmean.estimate.StandMean;
 import quadmean.estimate.Worksheet;
 import quadmean.model.Plot;
 import quadmean.model.PlotDesign;
+import quadmean.model.Policy;
 import quadmean.model.Problem;
+import quadmean.model.Rule;
 import quadmean.model.Tree;
 import quadmean.stats.MeanEstimate;
 import quadmean.units.Attribute;
@@ -83,8 +85,26 @@ public final class GrowthMaker {
                 Objects.requireNonNull(second.worksheet()));
         maker.match();
         problems.addAll(maker.matcher.problems());
-        boolean refused = !maker.matcher.problems().isEmpty() || maker.both.isEmpty();
+        problems.addAll(maker.uncovered(design));
+        boolean refused =
+                !maker.matcher.problems().isEmpty() || !maker.uncovered(design).isEmpty();
         return new GrowthRun(first.tally(), second.tally(), problems, refused ? null : maker.growth());
+    }
+
+    /** Strata that nothing can be said of: each needs a plot that was measured at both dates. */
+    private List<Problem> uncovered(Design design) {
+        return design.stratumList().stream()
+                .filter(s -> after.tally().plots().stream()
+                        .noneMatch(p -> p.stratum().equals(s.code()) && both.contains(p.id())))
+                .map(s -> new Problem(
+                        String.valueOf(design.file().getFileName()),
+                        0,
+                        "stratum",
+                        s.code(),
+                        Rule.STRATUM_WITHOUT_PLOTS,
+                        Policy.REFUSE,
+                        "no plot of " + s.name() + " was measured at both dates"))
+                .toList();
     }
 
     private void match() {

@@ -42,9 +42,6 @@ final class GrowthCommand extends DesignCommand {
         GrowthRun run = GrowthMaker.run(design);
         Growth growth = run.growth();
         if (growth == null) {
-            if (run.problems().isEmpty()) {
-                throw new CommandException(ExitCode.USAGE, "the two dates have no plot in common");
-            }
             return refuse(run.problems(), inputs(design));
         }
         ProblemPrinter.print(err(), run.problems());

@@ -80,10 +80,11 @@ final class AuditPage {
         html.element("p", "small", text.valueSentence());
         html.raw("</div>\n<div class=\"answer\">\n").element("h2", "Shown to agree");
         boolean shown = v.equivalence().map(e -> e.isShown()).orElse(false);
+        boolean tested = v.equivalence().isPresent() && v.paired().isTestable();
         html.element(
                 "p",
-                "verdict " + (shown ? "met" : v.equivalence().isPresent() ? "missed" : "unknown"),
-                shown ? "Yes" : v.equivalence().isPresent() ? "No" : "Not asked");
+                "verdict " + (shown ? "met" : tested ? "missed" : "unknown"),
+                shown ? "Yes" : tested ? "No" : v.equivalence().isPresent() ? "Not tested" : "Not asked");
         html.element("p", "small", text.equivalenceSentence());
         html.raw("</div>\n</div>\n");
     }

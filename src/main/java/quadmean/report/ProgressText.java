@@ -84,7 +84,33 @@ final class ProgressText {
                                 ", ",
                                 report.notBegun().stream().map(Stratum::name).toList())
                         + ": the estimate is of the other strata alone. ";
-        return (strata + ofState()).strip();
+        return (strata + ofSubsets() + ofState()).strip();
+    }
+
+    /** What is wrong with the subsets; empty if nothing is. */
+    private String ofSubsets() {
+        StringBuilder text = new StringBuilder();
+        if (!report.inNoSubset().isEmpty()) {
+            text.append("In no subset, and so in no estimate from whole subsets: plots ")
+                    .append(String.join(", ", report.inNoSubset()))
+                    .append(". ");
+        }
+        if (!report.notInPlan().isEmpty()) {
+            text.append("Subsets name plots that are not in the plan: ")
+                    .append(String.join(", ", report.notInPlan()))
+                    .append(". ");
+        }
+        for (Stratum s : design.stratumList()) {
+            List<String> without = report.withoutPlotsIn(s);
+            if (!without.isEmpty()) {
+                text.append("No plot in ")
+                        .append(s.name())
+                        .append(" in subset ")
+                        .append(String.join(", ", without))
+                        .append(": it is no sample of the whole tract. ");
+            }
+        }
+        return text.toString();
     }
 
     private String ofState() {

@@ -114,6 +114,24 @@ class AuditCommandTest {
 
     /** Points, trees without numbers: matched by species and dbh, then by dbh alone; a tree at 95 % of its limit is borderline. */
     @Test
+    void whatDoesNotVaryIsNotTested() throws IOException {
+        SmallDesign design = DESIGN.with("chosen = \"judgement\"", "chosen = \"random\"\nmargin = 5");
+        Run same = run(design, Run.TALLY);
+        same.assertCode(0);
+        assertTrue(
+                same.out()
+                        .contains("agree within the margin was not tested (no limits and no test: the difference is the"
+                                + " same on every plot)"),
+                same.out());
+        assertTrue(json().get("value").get("equivalence").get("shown").isNull());
+        Run one = run(design, CHECK.substring(0, CHECK.indexOf("3,1,")));
+        one.assertCode(0);
+        assertTrue(one.out().contains("(no limits and no test, 1 plot)"), one.out());
+        assertTrue(one.out().contains("was not tested (no limits and no test from a single plot)"), one.out());
+        assertTrue(Files.readString(folder.resolve("out/audit.html")).contains(">Not tested<"));
+    }
+
+    @Test
     void treesOfPointsWithoutNumbersAreMatchedBySize() throws IOException {
         SmallDesign points = new SmallDesign(DESIGN.text()
                 .replace(

@@ -187,6 +187,19 @@ class GrowthCommandTest {
     }
 
     @Test
+    void everyStratumNeedsAPlotOfBothDates() throws IOException {
+        Run other = run(DESIGN, BEFORE.replace("\n1,", "\n8,").replace("\n2,", "\n9,"), AFTER);
+        other.assertCode(1);
+        assertTrue(other.err().contains("stratum-without-plots: no plot of"), other.err());
+        SmallDesign strata = DESIGN.with("area = 10\n", "")
+                .plus("[selection]\nmethod = \"stratified\"\n\n[[stratum]]\ncode = \"A\"\narea = 6\nplots = [\"1\"]\n\n"
+                        + "[[stratum]]\ncode = \"B\"\nname = \"bench\"\narea = 4\nplots = [\"2\"]\n");
+        Run run = run(strata, BEFORE.replace("2,1,PSME,40\n", ""), AFTER);
+        run.assertCode(1);
+        assertTrue(run.err().contains("no plot of bench was measured at both dates"), run.err());
+    }
+
+    @Test
     void treesWithoutOrWithTheSameNumberAreListedTogether() throws IOException {
         SmallDesign design = DESIGN.plus("[policy]\ntree-repeated = \"keep\"\n");
         Run run = run(design, BEFORE + "2,1,PSME,25\n2,,PSME,11\n", AFTER);
