@@ -26,6 +26,7 @@ import quadmean.field.StandList;
 import quadmean.model.ListedStand;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
+import quadmean.model.RowCount;
 import quadmean.model.Rule;
 import quadmean.report.CombineOutputs;
 import quadmean.report.CombineSummary;
@@ -117,8 +118,19 @@ final class CombineCommand implements Callable<Integer> {
         ProblemPrinter.print(spec.commandLine().getErr(), problems);
         List<Path> written = Results.write(folder(), inputs, CombineOutputs.of(combined));
         CombineSummary.of(combined).forEach(spec.commandLine().getOut()::println);
+        spec.commandLine().getOut().println(ProblemPrinter.rows(rows(stands)));
         spec.commandLine().getOut().println("Report: " + written.get(0));
         return ExitCode.DONE;
+    }
+
+    /** Rows of all tallies together. */
+    private static RowCount rows(List<CombinedStand> stands) {
+        return stands.stream()
+                .map(s -> s.cruise().tally().rows())
+                .reduce(
+                        new RowCount(0, 0, 0, 0),
+                        (a, b) -> new RowCount(
+                                a.in() + b.in(), a.used() + b.used(), a.dropped() + b.dropped(), a.kept() + b.kept()));
     }
 
     /** Works a stand through; what is wrong with it joins the problems of all. */
@@ -153,12 +165,19 @@ final class CombineCommand implements Callable<Integer> {
     private @Nullable Path path(ListedStand stand) {
         try {
             Path file = list.toAbsolutePath().resolveSibling(stand.design()).normalize();
+            if (inputs.contains(file)) {
+                return refuse(stand, stand.design() + " is listed before by another path");
+            }
             if (Files.isRegularFile(file)) {
                 return file;
             }
         } catch (InvalidPathException e) {
             // said below
         }
+        return refuse(stand, "there is no design " + stand.design());
+    }
+
+    private @Nullable Path refuse(ListedStand stand, String detail) {
         problems.add(new Problem(
                 String.valueOf(list.getFileName()),
                 stand.line(),
@@ -166,7 +185,7 @@ final class CombineCommand implements Callable<Integer> {
                 stand.design(),
                 Rule.STAND_LIST,
                 Policy.REFUSE,
-                "there is no design " + stand.design()));
+                detail));
         return null;
     }
 

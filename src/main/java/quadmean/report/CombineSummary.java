@@ -25,11 +25,13 @@ public final class CombineSummary {
                 lines.add("  of it " + source.label() + ": standard error " + text.se(combined.all(), se));
             }
         });
-        lines.add(String.format(
-                Locale.ROOT,
-                "Standard error %s; it would be %s if shared errors averaged out.",
-                text.se(combined.all(), combined.all().totalSe()),
-                text.se(combined.all(), combined.averagedSe())));
+        if (Double.isFinite(combined.all().totalSe())) {
+            lines.add(String.format(
+                    Locale.ROOT,
+                    "Standard error %s; it would be %s if shared errors averaged out.",
+                    text.se(combined.all(), combined.all().totalSe()),
+                    text.se(combined.all(), combined.averagedSe())));
+        }
         lines.add(text.standing());
         lines.addAll(combined.notes());
         return lines.stream()
@@ -39,7 +41,7 @@ public final class CombineSummary {
     }
 
     private static String line(CombineText text, StandTotal t) {
-        return t.name() + ": " + text.area(t) + ", " + Headline.count(t.plots(), "plot") + ", " + text.total(t)
+        return t.name() + ": " + text.area(t) + ", " + Headline.count(t.plots(), "plot") + ", " + text.totalWithUnit(t)
                 + ", sampling error " + text.error(t.sampling()) + ", with all " + text.error(t.withAll()) + ", limits "
                 + text.limits(t);
     }

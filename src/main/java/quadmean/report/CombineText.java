@@ -50,6 +50,11 @@ final class CombineText {
         return rounding(t).text(in(t.sampling().mean()));
     }
 
+    /** The total with its unit; a dash where it is not known. */
+    String totalWithUnit(StandTotal t) {
+        return Double.isFinite(t.sampling().mean()) ? total(t) + " " + unitLabel() : Rounding.UNKNOWN;
+    }
+
     String se(StandTotal t, double se) {
         return rounding(t).text(in(se));
     }
