@@ -46,7 +46,7 @@ import quadmean.units.Attribute;
             "",
             "LIST is a CSV file with a column \"design\" (paths as seen from the list) and, if wanted, \"stand\" (name),",
             "\"group\" (to add up by), and \"curves\", \"equations\", \"crew\": stands with the same entry share that error.",
-            "Writes combine.html, combine.json and combine.csv. Example:",
+            "Writes combine.html, combine.json, combine.csv and problems.csv. Example:",
             "  quadmean combine designs/stands.csv",
             "  quadmean combine designs/stands.csv --attribute basal_area --confidence 0.9"
         })
@@ -116,7 +116,7 @@ final class CombineCommand implements Callable<Integer> {
                 : stands.get(0).cruise().design().confidence();
         Combined combined = Combine.of(stands, what, level);
         ProblemPrinter.print(spec.commandLine().getErr(), problems);
-        List<Path> written = Results.write(folder(), inputs, CombineOutputs.of(combined));
+        List<Path> written = Results.write(folder(), inputs, CombineOutputs.of(combined, problems));
         CombineSummary.of(combined).forEach(spec.commandLine().getOut()::println);
         spec.commandLine().getOut().println(ProblemPrinter.rows(rows(stands)));
         spec.commandLine().getOut().println("Report: " + written.get(0));

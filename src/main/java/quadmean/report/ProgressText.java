@@ -72,7 +72,15 @@ final class ProgressText {
     /** Error against target, and plots that should reach it. */
     String target() {
         PlotsNeeded needed = report.cruise().estimate().needed().get(0);
-        return Headline.achieved(report.cruise(), needed) + " " + Headline.more(needed);
+        boolean isEnough = needed.more().isPresent() && needed.more().getAsInt() == 0;
+        boolean goesOn = report.stopping().decision() == Stopping.Decision.FINISH_SUBSET
+                || report.stopping().decision() == Stopping.Decision.FINISH_PLAN
+                || report.stopping().decision() == Stopping.Decision.GO_ON;
+        return Headline.achieved(report.cruise(), needed) + " "
+                + (isEnough && goesOn
+                        ? "By their number alone the plots run would be enough; that is no reason to stop before the rule"
+                                + " says so."
+                        : Headline.more(needed));
     }
 
     /** What must be said of an estimate from part of a route; empty for a whole one. */

@@ -81,7 +81,7 @@ class CombineCommandTest {
         Run run = run("stand,design\nA,a/design.toml\n,b/design.toml\n");
         run.assertCode(0);
         assertEquals(
-                Set.of("combine.html", "combine.json", "combine.csv"),
+                Set.of("combine.html", "combine.json", "combine.csv", "problems.csv"),
                 Run.files(folder.resolve("out")).keySet());
         double total = stand(0, "total") + stand(1, "total");
         Tolerance.ROUNDING.check(total, all("total"), "total");
@@ -146,6 +146,8 @@ class CombineCommandTest {
         Run column = run("design,curve\na/design.toml,one\nb/design.toml,one\n");
         column.assertCode(0);
         assertTrue(column.err().contains("[curve] stand-list: the column \"curve\" is not used"), column.err());
+        assertTrue(Files.readString(folder.resolve("out/problems.csv")).contains("is not used"));
+        assertTrue(Files.readString(folder.resolve("out/combine.html")).contains("4 rows read = 4 used + 0 dropped."));
         assertTrue(column.out().contains("Rows: 8 in = 8 used + 0 dropped"), column.out());
     }
 

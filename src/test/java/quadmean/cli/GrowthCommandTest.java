@@ -98,7 +98,7 @@ class GrowthCommandTest {
         Run run = Run.of("growth", "designs/demo-growth.toml", "--out", folder.resolve("out"));
         run.assertCode(0);
         assertEquals(
-                Set.of("growth.html", "growth.json", "growth.csv", "growth-trees.csv"),
+                Set.of("growth.html", "growth.json", "growth.csv", "growth-trees.csv", "problems.csv"),
                 Run.files(folder.resolve("out")).keySet());
         JsonNode expected = ReferenceFiles.json("growth.json");
         JsonNode actual = json().get("attributes").get(1);
@@ -129,6 +129,8 @@ class GrowthCommandTest {
         Tolerance.ROUNDING.check(
                 mean("survivor_growth") + mean("ingrowth") - mean("mortality"), mean("change"), "V2 - V1");
         Tolerance.ROUNDING.check(mean("net_growth_by_dates"), mean("net_growth"), "net growth both ways");
+        assertTrue(Files.readString(folder.resolve("out/growth.html"))
+                .contains("Earlier date: 3 rows read = 3 used + 0 dropped."));
         assertTrue(run.out().contains("2-9: new with a dbh of 50.0 cm, too large to have grown in"), run.out());
     }
 

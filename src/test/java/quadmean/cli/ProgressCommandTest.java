@@ -89,11 +89,13 @@ class ProgressCommandTest {
         Run run = Run.of("progress", "designs/demo-progress.toml", "--out", folder.resolve("out"));
         run.assertCode(0);
         assertEquals(
-                Set.of("progress.html", "progress.json", "progress.csv"),
+                Set.of("progress.html", "progress.json", "progress.csv", "problems.csv"),
                 Run.files(folder.resolve("out")).keySet());
         assertEquals("part_walked", stopping().get("state").asText());
         assertEquals("finish_subset", stopping().get("decision").asText());
         assertTrue(json().get("samplingErrorPercent").asDouble() < 20, "the usual limits would have stopped it");
+        assertTrue(run.out().contains("no reason to stop before the rule says so"), run.out());
+        assertFalse(run.out().contains("No more plots needed"), run.out());
         assertTrue(stopping().get("wholeSubsets").get("samplingErrorPercent").asDouble() > 20);
         assertEquals(17, json().get("plots_missing").asInt());
         assertTrue(json().get("crews").get(0).get("p").isNull(), "crews were not assigned at random");
