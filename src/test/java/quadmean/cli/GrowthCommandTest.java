@@ -202,6 +202,23 @@ class GrowthCommandTest {
     }
 
     @Test
+    void whatADateLacksAndPlotsOfAnotherStratumAreSaid() throws IOException {
+        Path datasets = Files.createDirectories(folder.resolve("datasets"));
+        Path designs = Files.createDirectories(folder.resolve("designs"));
+        Files.copy(Path.of("designs/demo-growth.toml"), designs.resolve("g.toml"));
+        Files.writeString(
+                datasets.resolve("demo-plots-2021.csv"),
+                DemoPlots.tallies().get(0).replaceAll("(?m)^(\\d.*,)[0-9.]+(,[a-z]*)$", "$1$2"));
+        Files.writeString(
+                datasets.resolve("demo-plots-2026.csv"),
+                DemoPlots.tallies().get(1).replaceAll("(?m)^1,N", "1,B"));
+        Run run = Run.of("growth", designs.resolve("g.toml"), "--out", folder.resolve("out"));
+        run.assertCode(0);
+        assertTrue(run.out().contains("The earlier date has no volume: no height and no height curve for"), run.out());
+        assertTrue(run.out().contains("plot 1: in stratum N at the earlier date, in B now"), run.out());
+    }
+
+    @Test
     void treesWithoutOrWithTheSameNumberAreListedTogether() throws IOException {
         SmallDesign design = DESIGN.plus("[policy]\ntree-repeated = \"keep\"\n");
         Run run = run(design, BEFORE + "2,1,PSME,25\n2,,PSME,11\n", AFTER);
