@@ -213,8 +213,12 @@ public final class Combine {
                         + String.join(", ", unknown) + ".");
             }
         }
-        if (totals.stream().anyMatch(t -> Double.isNaN(t.sampling().se()))) {
-            notes.add("A stand without a sampling error leaves the sum without one.");
+        for (CombinedStand stand : stands) {
+            row(stand, EstimateRow.ALL, attribute)
+                    .filter(r -> Double.isNaN(r.mean()) || Double.isNaN(r.se()))
+                    .ifPresent(r -> notes.add(stand.name() + " has no "
+                            + (Double.isNaN(r.mean()) ? attribute.label() : "sampling error") + ": " + r.reason()
+                            + ". The sum is left without it too."));
         }
         return notes;
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -16,15 +17,19 @@ import quadmean.cruise.CruiseRun;
 import quadmean.cruise.SomePlots;
 import quadmean.design.Design;
 import quadmean.design.RemeasurementSettings;
+import quadmean.estimate.EstimateRow;
 import quadmean.estimate.SampledPlot;
 import quadmean.estimate.StandMean;
 import quadmean.estimate.Worksheet;
 import quadmean.model.Plot;
 import quadmean.model.PlotDesign;
+import quadmean.model.Policy;
 import quadmean.model.Problem;
+import quadmean.model.Rule;
 import quadmean.model.Tree;
 import quadmean.stats.MeanEstimate;
 import quadmean.units.Attribute;
+import quadmean.units.Basis;
 import quadmean.units.Unit;
 
 /** Works out the growth of permanent plots between two dates. */
@@ -83,8 +88,26 @@ public final class GrowthMaker {
                 Objects.requireNonNull(second.worksheet()));
         maker.match();
         problems.addAll(maker.matcher.problems());
-        boolean refused = !maker.matcher.problems().isEmpty() || maker.both.isEmpty();
+        problems.addAll(maker.uncovered(design));
+        boolean refused =
+                !maker.matcher.problems().isEmpty() || !maker.uncovered(design).isEmpty();
         return new GrowthRun(first.tally(), second.tally(), problems, refused ? null : maker.growth());
+    }
+
+    /** Strata that nothing can be said of: each needs a plot that was measured at both dates. */
+    private List<Problem> uncovered(Design design) {
+        return design.stratumList().stream()
+                .filter(s -> after.tally().plots().stream()
+                        .noneMatch(p -> p.stratum().equals(s.code()) && both.contains(p.id())))
+                .map(s -> new Problem(
+                        String.valueOf(design.file().getFileName()),
+                        0,
+                        "stratum",
+                        s.code(),
+                        Rule.STRATUM_WITHOUT_PLOTS,
+                        Policy.REFUSE,
+                        "no plot of " + s.name() + " was measured at both dates"))
+                .toList();
     }
 
     private void match() {
@@ -137,6 +160,12 @@ public final class GrowthMaker {
 
     private List<String> findings() {
         List<String> found = new ArrayList<>();
+        for (Plot plot : after.tally().plots()) {
+            before.tally().plots().stream()
+                    .filter(p -> p.id().equals(plot.id()) && !p.stratum().equals(plot.stratum()))
+                    .forEach(p -> found.add("plot " + p.id() + ": in stratum " + p.stratum()
+                            + " at the earlier date, in " + plot.stratum() + " now, where it is counted"));
+        }
         for (GrowthPair pair : matcher.pairs()) {
             Tree a = pair.before();
             Tree b = pair.after();
@@ -174,6 +203,14 @@ public final class GrowthMaker {
         return String.format(Locale.ROOT, "%.1f %s", Unit.CENTIMETRE.convert(tree.dbhCm(), unit), unit.symbol());
     }
 
+    /** Why a date has no value of the target; empty if it has one. */
+    private static Optional<String> unknown(String date, CruiseResult cruise) {
+        return cruise.estimate()
+                .row(EstimateRow.ALL, EstimateRow.ALL, cruise.design().targetAttribute(), Basis.PER_AREA)
+                .filter(r -> Double.isNaN(r.mean()))
+                .map(r -> "The " + date + " date has no " + r.attribute().label() + ": " + r.reason() + ".");
+    }
+
     private boolean isPoint() {
         return after.design().plot() instanceof PlotDesign.Point;
     }
@@ -193,6 +230,8 @@ public final class GrowthMaker {
         if (!single.isEmpty()) {
             notes.add("Plots measured at one date alone were left out: " + String.join(", ", single) + ".");
         }
+        unknown("earlier", before).ifPresent(notes::add);
+        unknown("later", after).ifPresent(notes::add);
         if (TreeFates.hasOngrowth(after.design())) {
             notes.add(
                     "On points and nested plots a grown tree stands for fewer trees than before, and trees come in that were"

@@ -2,6 +2,7 @@ package quadmean.audit;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import quadmean.cruise.CruiseResult;
 import quadmean.cruise.CruiseRun;
 import quadmean.cruise.SomePlots;
 import quadmean.design.Design;
+import quadmean.design.ProgressSettings;
 import quadmean.design.StratumEntry;
 import quadmean.estimate.SampledPlot;
 import quadmean.estimate.StandMean;
@@ -102,7 +104,8 @@ public final class ProgressMaker {
         return sheet.plots().stream().collect(Collectors.toMap(SampledPlot::id, mean::value));
     }
 
-    private static List<SubsetState> subsets(List<PlotState> plots) {
+    /** In the order of the design; those of a plot list by number where names are numbers, else by name. */
+    private List<SubsetState> subsets(List<PlotState> plots) {
         Map<String, List<PlotState>> bySubset = plots.stream()
                 .filter(p -> !p.subset().isEmpty())
                 .collect(Collectors.groupingBy(PlotState::subset, LinkedHashMap::new, Collectors.toList()));
@@ -110,15 +113,17 @@ public final class ProgressMaker {
                 .map(e -> new SubsetState(e.getKey(), e.getValue().size(), (int) e.getValue().stream()
                         .filter(p -> p.state() != State.MISSING)
                         .count()))
-                .sorted(ProgressMaker::inOrder)
+                .sorted(order())
                 .toList();
     }
 
-    /** By number where names are numbers, else by name. */
-    private static int inOrder(SubsetState a, SubsetState b) {
-        boolean numbers = a.name().matches("\\d{1,9}") && b.name().matches("\\d{1,9}");
-        return numbers
-                ? Integer.compare(Integer.parseInt(a.name()), Integer.parseInt(b.name()))
-                : a.name().compareTo(b.name());
+    private Comparator<SubsetState> order() {
+        List<String> walked = design.followUp().progress().subsets().stream()
+                .map(ProgressSettings.Subset::name)
+                .toList();
+        Comparator<SubsetState> byRank =
+                Comparator.comparingInt(s -> walked.contains(s.name()) ? walked.indexOf(s.name()) : walked.size());
+        return byRank.thenComparingLong(s -> s.name().matches("\\d{1,9}") ? Long.parseLong(s.name()) : Long.MAX_VALUE)
+                .thenComparing(SubsetState::name);
     }
 }

@@ -1,6 +1,8 @@
 package quadmean.audit;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import quadmean.cruise.CruiseResult;
 import quadmean.design.Design;
 import quadmean.model.Stratum;
@@ -33,6 +35,37 @@ public record ProgressReport(
         return design.stratumList().stream()
                 .filter(s -> !cruise.design().stratumList().contains(s))
                 .toList();
+    }
+
+    /** Plots of the plan that no subset has, where there are subsets. */
+    public List<String> inNoSubset() {
+        return subsets.isEmpty()
+                ? List.of()
+                : plots.stream()
+                        .filter(p -> p.subset().isEmpty())
+                        .map(PlotState::plot)
+                        .toList();
+    }
+
+    /** Plots that subsets of the design name and the plan does not have. */
+    public List<String> notInPlan() {
+        Set<String> plan = plots.stream().map(PlotState::plot).collect(Collectors.toSet());
+        return design.followUp().progress().subsets().stream()
+                .flatMap(s -> s.plots().stream())
+                .filter(p -> !plan.contains(p))
+                .toList();
+    }
+
+    /** Names of the subsets that have no plot in one of several strata, and so are no samples of the whole tract. */
+    public List<String> withoutPlotsIn(Stratum stratum) {
+        return design.stratumList().size() < 2
+                ? List.of()
+                : subsets.stream()
+                        .map(SubsetState::name)
+                        .filter(name -> plots.stream()
+                                .noneMatch(p ->
+                                        p.subset().equals(name) && p.stratum().equals(stratum.code())))
+                        .toList();
     }
 
     /** Number of plots in a state. */

@@ -20,7 +20,7 @@ import quadmean.report.AuditSummary;
         footer = {
             "",
             "The checker's tally and the limits stand under [audit] in the design.",
-            "Writes audit.html, audit.json, audit-trees.csv and audit-plots.csv. Example:",
+            "Writes audit.html, audit.json, audit-trees.csv, audit-plots.csv and problems.csv. Example:",
             "  quadmean audit designs/demo.toml",
             "Whether the cruise passed stands in the output; the exit code does not tell."
         })

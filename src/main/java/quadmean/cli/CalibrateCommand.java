@@ -33,6 +33,12 @@ import quadmean.units.Unit;
 final class CalibrateCommand extends PocketCommand {
     private static final double CONFIDENCE = 0.95;
 
+    /** What {@code index_error} of a design takes at most, in units of the scale. */
+    private static final int LARGEST_INDEX = 8;
+
+    /** What {@code distance_factor} takes at most, and one over it at least. */
+    private static final double LARGEST_FACTOR = 2;
+
     @Option(
             names = "--pair",
             paramLabel = "THERE,BACK",
@@ -129,6 +135,12 @@ final class CalibrateCommand extends PocketCommand {
                     "! index-error: more than half a unit (common practice, no source): have the instrument adjusted, or"
                             + " take the error off every reading.");
         }
+        if (Math.abs(d.mean()) > LARGEST_INDEX) {
+            lines.add("! index-error: more than " + LARGEST_INDEX
+                    + " units (common practice, no source) is no index error that [instrument] takes: look for a sign that"
+                    + " was forgotten, or another scale.");
+            return lines;
+        }
         lines.addAll(design("index_error = " + Figures.number(d.mean(), 3), d));
         return lines;
     }
@@ -139,6 +151,8 @@ final class CalibrateCommand extends PocketCommand {
         }
         double truth = metres(known, "--known-height");
         double away = metres(distance, "--distance");
+        needs(truth > 0, "--known-height must be above 0");
+        needs(away > 0, "--distance must be above 0");
         Figures figures = new Figures(system(known));
         PairedDifference d = PairedDifference.of(sightings.stream()
                 .mapToDouble(s -> {
@@ -153,6 +167,11 @@ final class CalibrateCommand extends PocketCommand {
         lines.add(
                 "Heights grow in proportion to the distance: if it is the tape, a factor for distances mends it. An index error"
                         + " hardly shows here; check it with --pair.");
+        if (factor < 1 / LARGEST_FACTOR || factor > LARGEST_FACTOR) {
+            lines.add("! factor: " + Figures.number(factor, 4)
+                    + " is none that [instrument] takes: look at the known height, the distance and the scale.");
+            return lines;
+        }
         lines.addAll(design("distance_factor = " + Figures.number(factor, 4), d));
         return lines;
     }
@@ -162,6 +181,7 @@ final class CalibrateCommand extends PocketCommand {
             throw usage("--course needs --paces, once for each walk");
         }
         double metres = metres(course, "--course");
+        needs(metres > 0, "--course must be above 0");
         needs(paces.stream().allMatch(p -> p > 0), "--paces must be above 0");
         PairedDifference d = PairedDifference.of(
                 paces.stream().mapToDouble(Double::doubleValue).toArray());

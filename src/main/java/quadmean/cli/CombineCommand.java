@@ -26,6 +26,7 @@ import quadmean.field.StandList;
 import quadmean.model.ListedStand;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
+import quadmean.model.RowCount;
 import quadmean.model.Rule;
 import quadmean.report.CombineOutputs;
 import quadmean.report.CombineSummary;
@@ -45,7 +46,7 @@ import quadmean.units.Attribute;
             "",
             "LIST is a CSV file with a column \"design\" (paths as seen from the list) and, if wanted, \"stand\" (name),",
             "\"group\" (to add up by), and \"curves\", \"equations\", \"crew\": stands with the same entry share that error.",
-            "Writes combine.html, combine.json and combine.csv. Example:",
+            "Writes combine.html, combine.json, combine.csv and problems.csv. Example:",
             "  quadmean combine designs/stands.csv",
             "  quadmean combine designs/stands.csv --attribute basal_area --confidence 0.9"
         })
@@ -115,10 +116,21 @@ final class CombineCommand implements Callable<Integer> {
                 : stands.get(0).cruise().design().confidence();
         Combined combined = Combine.of(stands, what, level);
         ProblemPrinter.print(spec.commandLine().getErr(), problems);
-        List<Path> written = Results.write(folder(), inputs, CombineOutputs.of(combined));
+        List<Path> written = Results.write(folder(), inputs, CombineOutputs.of(combined, problems));
         CombineSummary.of(combined).forEach(spec.commandLine().getOut()::println);
+        spec.commandLine().getOut().println(ProblemPrinter.rows(rows(stands)));
         spec.commandLine().getOut().println("Report: " + written.get(0));
         return ExitCode.DONE;
+    }
+
+    /** Rows of all tallies together. */
+    private static RowCount rows(List<CombinedStand> stands) {
+        return stands.stream()
+                .map(s -> s.cruise().tally().rows())
+                .reduce(
+                        new RowCount(0, 0, 0, 0),
+                        (a, b) -> new RowCount(
+                                a.in() + b.in(), a.used() + b.used(), a.dropped() + b.dropped(), a.kept() + b.kept()));
     }
 
     /** Works a stand through; what is wrong with it joins the problems of all. */
@@ -153,12 +165,19 @@ final class CombineCommand implements Callable<Integer> {
     private @Nullable Path path(ListedStand stand) {
         try {
             Path file = list.toAbsolutePath().resolveSibling(stand.design()).normalize();
+            if (inputs.contains(file)) {
+                return refuse(stand, stand.design() + " is listed before by another path");
+            }
             if (Files.isRegularFile(file)) {
                 return file;
             }
         } catch (InvalidPathException e) {
             // said below
         }
+        return refuse(stand, "there is no design " + stand.design());
+    }
+
+    private @Nullable Path refuse(ListedStand stand, String detail) {
         problems.add(new Problem(
                 String.valueOf(list.getFileName()),
                 stand.line(),
@@ -166,7 +185,7 @@ final class CombineCommand implements Callable<Integer> {
                 stand.design(),
                 Rule.STAND_LIST,
                 Policy.REFUSE,
-                "there is no design " + stand.design()));
+                detail));
         return null;
     }
 

@@ -21,7 +21,7 @@ import quadmean.report.GrowthSummary;
         footer = {
             "",
             "The design's tally is that of the later date; the earlier one stands under [remeasurement].",
-            "Writes growth.html, growth.json, growth.csv and growth-trees.csv. Example:",
+            "Writes growth.html, growth.json, growth.csv, growth-trees.csv and problems.csv. Example:",
             "  quadmean growth designs/demo-growth.toml"
         })
 final class GrowthCommand extends DesignCommand {
@@ -42,13 +42,10 @@ final class GrowthCommand extends DesignCommand {
         GrowthRun run = GrowthMaker.run(design);
         Growth growth = run.growth();
         if (growth == null) {
-            if (run.problems().isEmpty()) {
-                throw new CommandException(ExitCode.USAGE, "the two dates have no plot in common");
-            }
             return refuse(run.problems(), inputs(design));
         }
         ProblemPrinter.print(err(), run.problems());
-        List<Path> written = write(design, GrowthOutputs.of(growth));
+        List<Path> written = write(design, GrowthOutputs.of(growth, run.problems()));
         GrowthSummary.of(growth).forEach(out()::println);
         out().println("Earlier date: " + ProblemPrinter.rows(run.before().rows()));
         out().println("Later date: " + ProblemPrinter.rows(run.after().rows()));

@@ -19,7 +19,7 @@ import quadmean.report.ProgressSummary;
                         + " stop, crews, and trees to measure again.",
         footer = {
             "",
-            "Writes progress.html, progress.json and progress.csv. Example:",
+            "Writes progress.html, progress.json, progress.csv and problems.csv. Example:",
             "  quadmean progress designs/demo-progress.toml",
             "Plots that are not in the tally yet are no mistake here."
         })

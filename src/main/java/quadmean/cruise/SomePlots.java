@@ -1,6 +1,7 @@
 package quadmean.cruise;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +11,8 @@ import quadmean.design.TallyFile;
 import quadmean.estimate.SampledPlot;
 import quadmean.field.TallyReader;
 import quadmean.model.Plot;
+import quadmean.model.Policy;
+import quadmean.model.Problem;
 import quadmean.model.Progress;
 import quadmean.model.Rule;
 import quadmean.model.Tally;
@@ -30,7 +33,7 @@ public final class SomePlots {
      */
     public static Tally check(Design design, List<TallyFile> files) throws IOException {
         Design part = design.onSomePlots(files);
-        return Cruise.check(part, WoodBooks.of(part), lenient(TallyReader.read(part)));
+        return Cruise.check(part, WoodBooks.of(part), lenient(TallyReader.read(part), part.tallies()));
     }
 
     /**
@@ -51,7 +54,7 @@ public final class SomePlots {
     public static CruiseRun run(Design design, List<TallyFile> files) throws IOException {
         Design part = design.onSomePlots(files);
         WoodBooks books = WoodBooks.of(part);
-        Tally tally = Cruise.check(part, books, lenient(TallyReader.read(part)));
+        Tally tally = Cruise.check(part, books, lenient(TallyReader.read(part), part.tallies()));
         List<StratumEntry> begun = part.strata().stream()
                 .filter(s -> tally.plots().stream()
                         .anyMatch(p -> p.stratum().equals(s.stratum().code())))
@@ -59,18 +62,21 @@ public final class SomePlots {
         return Cruise.run(part.onStrata(begun), books, tally, Progress.SILENT);
     }
 
-    /** Without a single plot there is nothing to work with. */
-    private static Tally lenient(Tally tally) {
-        if (tally.plots().isEmpty()) {
-            return tally;
+    /** Without a single plot there is nothing to work with, which is said once. */
+    private static Tally lenient(Tally tally, List<TallyFile> files) {
+        List<Problem> problems = new ArrayList<>(tally.problems());
+        problems.removeIf(p -> OF_ALL_PLOTS.contains(p.rule()));
+        if (tally.plots().isEmpty() && problems.stream().noneMatch(p -> p.policy() == Policy.REFUSE)) {
+            problems.add(new Problem(
+                    files.get(0).name(),
+                    0,
+                    "",
+                    "",
+                    Rule.STRATUM_WITHOUT_PLOTS,
+                    Policy.REFUSE,
+                    "the tally has no rows that make a plot"));
         }
-        return new Tally(
-                tally.plots(),
-                tally.rows(),
-                tally.problems().stream()
-                        .filter(p -> !OF_ALL_PLOTS.contains(p.rule()))
-                        .toList(),
-                tally.listed());
+        return new Tally(tally.plots(), tally.rows(), problems, tally.listed());
     }
 
     /**

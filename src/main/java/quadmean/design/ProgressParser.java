@@ -36,6 +36,9 @@ final class ProgressParser {
             if (subset.plots().isEmpty()) {
                 s.problem(Rule.DESIGN_MISSING, "plots", "", "a subset lists its plots");
             }
+            if (subsets.stream().anyMatch(other -> other.name().equals(subset.name()))) {
+                s.problem(Rule.DESIGN_VALUE, "name", subset.name(), "two subsets are called " + subset.name());
+            }
             PlotNumbers.checkTwice(s, "plots", subset.plots(), plots);
             subsets.add(subset);
             s.close();

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,11 +14,14 @@ import quadmean.design.ColumnSpec;
 import quadmean.design.TallyFile;
 import quadmean.design.TallyFormat;
 import quadmean.model.ListedStand;
+import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 
 /** Reads a list of stands: a CSV file with a column {@code design} and, if wanted, stand, group, curves, equations and crew. */
 public final class StandList {
+    private static final Set<String> KNOWN = Set.of("stand", "design", "group", "curves", "equations", "crew");
+
     private StandList() {}
 
     /**
@@ -34,8 +38,11 @@ public final class StandList {
         FileProblems log = new FileProblems(Rule::defaultPolicy, name, problems::add);
         List<ListedStand> stands = new ArrayList<>();
         Set<String> seen = new HashSet<>();
+        Set<String> names = new HashSet<>();
+        Set<String> strange = new LinkedHashSet<>();
         new CsvRows(file, log).forEach(row -> {
             String design = row.text(ColumnRole.PLOT);
+            row.names().stream().filter(n -> !KNOWN.contains(n)).forEach(strange::add);
             if (row.position().isEmpty()) {
                 String detail = "the row has " + row.fields().size() + " fields";
                 log.add(Rule.ROW_LENGTH, row.line(), "", String.join(",", row.fields()), detail);
@@ -43,6 +50,9 @@ public final class StandList {
                 log.add(Rule.STAND_LIST, row.line(), "design", "", "the row names no design");
             } else if (!seen.add(design)) {
                 log.add(Rule.STAND_LIST, row.line(), "design", design, design + " is listed before");
+            } else if (!text(row, "stand").isEmpty() && !names.add(text(row, "stand"))) {
+                String stand = text(row, "stand");
+                log.add(Rule.STAND_LIST, row.line(), "stand", stand, "another stand is called " + stand);
             } else {
                 stands.add(new ListedStand(
                         row.line(),
@@ -54,6 +64,8 @@ public final class StandList {
                         text(row, "crew")));
             }
         });
+        strange.forEach(column -> problems.add(new Problem(
+                name, 1, column, "", Rule.STAND_LIST, Policy.KEEP, "the column \"" + column + "\" is not used")));
         if (stands.isEmpty() && problems.isEmpty()) {
             log.add(Rule.STAND_LIST, 0, "design", "", "the list has no stands");
         }

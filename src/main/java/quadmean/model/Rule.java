@@ -326,8 +326,8 @@ public enum Rule {
             EnumSet.of(Policy.REFUSE, Policy.KEEP)),
     STAND_LIST(
             "stand-list",
-            "each row of a list of stands names a design, and none twice",
-            "write the path of the design as seen from the list"),
+            "each row of a list of stands names a design, none twice, and stands have names of their own",
+            "write the path of the design as seen from the list; name stands apart; spell columns as \"combine --help\" does"),
     TREE_UNNUMBERED(
             "tree-unnumbered",
             "trees of permanent plots have numbers, each once in its plot at either date",

@@ -116,7 +116,7 @@ final class AuditJson {
         JsonNumbers.put(node, "pLower", e.pLower());
         JsonNumbers.put(node, "pUpper", e.pUpper());
         interval(node.putObject("interval"), e.interval());
-        node.put("shown", e.isShown());
+        node.put("shown", Double.isNaN(e.pValue()) ? null : (Boolean) e.isShown());
     }
 
     static void interval(ObjectNode node, Interval i) {

@@ -16,6 +16,7 @@ public final class AuditOutputs {
         files.put("audit.json", AuditJson.of(run, check));
         files.put("audit-trees.csv", AuditCsv.trees(check));
         files.put("audit-plots.csv", AuditCsv.plots(check));
+        files.put("problems.csv", ProblemsCsv.of(run.problems()));
         return files;
     }
 }

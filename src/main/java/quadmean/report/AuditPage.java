@@ -2,6 +2,8 @@ package quadmean.report;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import quadmean.audit.AuditRun;
 import quadmean.audit.CheckCruise;
 import quadmean.audit.CheckCruise.Verdict;
@@ -52,7 +54,7 @@ final class AuditPage {
         html.element("p", text.standSentence());
         html.element("p", "notes", text.standing()).endSection();
         html.section("trees", "Trees").raw(tables.trees()).endSection();
-        rows(html);
+        html.raw(rows());
         html.section("method", "Methods").raw("<ul>\n");
         check.notes().forEach(n -> html.element("li", n));
         AuditTables.METHOD.forEach(n -> html.element("li", n));
@@ -80,28 +82,19 @@ final class AuditPage {
         html.element("p", "small", text.valueSentence());
         html.raw("</div>\n<div class=\"answer\">\n").element("h2", "Shown to agree");
         boolean shown = v.equivalence().map(e -> e.isShown()).orElse(false);
+        boolean tested = v.equivalence().isPresent() && v.paired().isTestable();
         html.element(
                 "p",
-                "verdict " + (shown ? "met" : v.equivalence().isPresent() ? "missed" : "unknown"),
-                shown ? "Yes" : v.equivalence().isPresent() ? "No" : "Not asked");
+                "verdict " + (shown ? "met" : tested ? "missed" : "unknown"),
+                shown ? "Yes" : tested ? "No" : v.equivalence().isPresent() ? "Not tested" : "Not asked");
         html.element("p", "small", text.equivalenceSentence());
         html.raw("</div>\n</div>\n");
     }
 
-    private void rows(Html html) {
-        html.section("rows", "Rows and problems");
-        html.element(
-                "p",
-                "Cruise: " + rows(run.cruise().rows()) + " Check: "
-                        + rows(run.check().rows()));
-        if (!run.problems().isEmpty()) {
-            html.raw(ProblemSection.list(run.problems()));
-        }
-        html.endSection();
-    }
-
-    private static String rows(RowCount rows) {
-        return Rounding.count(rows.in()) + " rows read = " + Rounding.count(rows.used()) + " used + "
-                + Rounding.count(rows.dropped()) + " dropped.";
+    private String rows() {
+        Map<String, RowCount> tallies = new LinkedHashMap<>();
+        tallies.put("Cruise", run.cruise().rows());
+        tallies.put("Check", run.check().rows());
+        return ProblemSection.markup(tallies, run.problems());
     }
 }

@@ -10,6 +10,7 @@ import quadmean.chart.Wording;
 import quadmean.design.AuditSettings.Chosen;
 import quadmean.design.Tolerances.Limit;
 import quadmean.stats.Interval;
+import quadmean.stats.PairedDifference;
 import quadmean.stats.PairedDifference.Equivalence;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
@@ -114,18 +115,29 @@ final class AuditText {
         if (!v.reason().isEmpty()) {
             return "Plot values were not compared: " + v.reason() + ".";
         }
-        Interval limits = v.paired().estimate().interval(0.95);
         return String.format(
                 Locale.ROOT,
-                "%s of the check plots: the crew's lies %.1f %% %s the checker's on average (95 %% limits %s to %s %%, paired"
-                        + " t test %s, %d plots).",
+                "%s of the check plots: the crew's lies %.1f %% %s the checker's on average (%s, %s).",
                 Wording.capital(v.attribute().label()),
                 Math.abs(v.percent()),
                 v.percent() >= 0 ? "above" : "below",
-                percentOf(limits.lower()),
-                percentOf(limits.upper()),
-                p(v.paired().pValue()),
-                v.paired().n());
+                pairedTest(v.paired()),
+                Headline.count(v.paired().n(), "plot"));
+    }
+
+    private String pairedTest(PairedDifference paired) {
+        if (!paired.isTestable()) {
+            return paired.n() < 2 ? "no limits and no test" : untested(paired);
+        }
+        Interval limits = paired.estimate().interval(0.95);
+        return "95 % limits " + percentOf(limits.lower()) + " to " + percentOf(limits.upper()) + " %, paired t test "
+                + p(paired.pValue());
+    }
+
+    private static String untested(PairedDifference paired) {
+        return paired.n() < 2
+                ? "no limits and no test from a single plot"
+                : "no limits and no test: the difference is the same on every plot";
     }
 
     /** A difference per hectare in percent of the checker's mean. */
@@ -155,6 +167,9 @@ final class AuditText {
                     : "";
         }
         Equivalence e = v.equivalence().get();
+        if (!v.paired().isTestable()) {
+            return "Whether the two agree within the margin was not tested (" + untested(v.paired()) + ").";
+        }
         String margin = Wording.plain(100 * e.margin() / v.meanChecked());
         String inside = "90 % limits " + percentOf(e.interval().lower()) + " to "
                 + percentOf(e.interval().upper()) + " %, margin ±" + margin + " %, two one-sided tests at 5 %, "
@@ -180,7 +195,7 @@ final class AuditText {
         return "The stand as cruised: " + rounding.text(value(v.standTotal(), Basis.TOTAL)) + " " + unit.label()
                 + "; with the ratio of the check plots " + rounding.text(value(v.standAsChecked(), Basis.TOTAL)) + " "
                 + unit.label() + ". The ratio carries the error of "
-                + v.paired().n()
-                + " plots: mend the readings rather than the total.";
+                + Headline.count(v.paired().n(), "plot")
+                + ": mend the readings rather than the total.";
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import quadmean.audit.Combined;
 import quadmean.audit.CombinedStand;
 import quadmean.audit.StandTotal;
+import quadmean.model.Problem;
 import quadmean.stats.Interval;
 
 /** The files that combined stands are reported in: {@code combine.html}, {@code combine.json}, {@code combine.csv}. */
@@ -19,11 +20,12 @@ public final class CombineOutputs {
     private CombineOutputs() {}
 
     /** Content by file name, the page for people first. */
-    public static Map<String, Content> of(Combined combined) {
+    public static Map<String, Content> of(Combined combined, List<Problem> problems) {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("combine.html", CombinePage.of(combined));
+        files.put("combine.html", CombinePage.of(combined, problems));
         files.put("combine.json", JsonFile.of(json(combined)));
         files.put("combine.csv", csv(combined));
+        files.put("problems.csv", ProblemsCsv.of(problems));
         return files;
     }
 

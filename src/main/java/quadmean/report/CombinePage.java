@@ -2,24 +2,30 @@ package quadmean.report;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import quadmean.audit.Combined;
 import quadmean.audit.StandTotal;
 import quadmean.chart.Wording;
+import quadmean.model.Problem;
+import quadmean.model.RowCount;
 import quadmean.report.HtmlTable.Cell;
 
 /** Combined stands on one page that needs nothing else. */
 final class CombinePage {
     private final Combined combined;
+    private final List<Problem> problems;
     private final CombineText text;
 
-    private CombinePage(Combined combined) {
+    private CombinePage(Combined combined, List<Problem> problems) {
+        this.problems = problems;
         this.combined = combined;
         this.text = new CombineText(combined);
     }
 
-    static Content of(Combined combined) {
-        CombinePage page = new CombinePage(combined);
+    static Content of(Combined combined, List<Problem> problems) {
+        CombinePage page = new CombinePage(combined, problems);
         return out -> out.write(page.markup().getBytes(StandardCharsets.UTF_8));
     }
 
@@ -48,20 +54,22 @@ final class CombinePage {
                     .endSection();
         }
         html.section("shared", "What the errors share").raw(shared());
-        html.element(
-                "p",
-                "The standard error of the sum is "
-                        + text.se(combined.all(), combined.all().totalSe()) + " "
-                        + text.unitLabel() + ". It would be " + text.se(combined.all(), combined.averagedSe())
-                        + " if the errors that stands share averaged out, which they do not.");
+        html.element("p", text.sharing());
         html.endSection();
         html.section("method", "Methods").raw("<ul>\n");
         combined.notes().forEach(n -> html.element("li", n));
         html.raw("</ul>\n").endSection();
+        html.raw(rows());
         html.raw(Cautions.markup());
         html.raw("</main>\n<footer>")
                 .text("Quadmean stands together. Every number here stands unrounded in combine.json.");
         return html.raw("</footer>\n</body>\n</html>\n").toString();
+    }
+
+    private String rows() {
+        Map<String, RowCount> tallies = new LinkedHashMap<>();
+        combined.stands().forEach(s -> tallies.put(s.name(), s.cruise().tally().rows()));
+        return ProblemSection.markup(tallies, problems);
     }
 
     private void answers(Html html) {

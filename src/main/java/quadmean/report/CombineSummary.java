@@ -2,7 +2,6 @@ package quadmean.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import quadmean.audit.Combined;
 import quadmean.audit.StandTotal;
 import quadmean.chart.Wording;
@@ -25,11 +24,7 @@ public final class CombineSummary {
                 lines.add("  of it " + source.label() + ": standard error " + text.se(combined.all(), se));
             }
         });
-        lines.add(String.format(
-                Locale.ROOT,
-                "Standard error %s; it would be %s if shared errors averaged out.",
-                text.se(combined.all(), combined.all().totalSe()),
-                text.se(combined.all(), combined.averagedSe())));
+        lines.add(text.sharing());
         lines.add(text.standing());
         lines.addAll(combined.notes());
         return lines.stream()
@@ -39,7 +34,7 @@ public final class CombineSummary {
     }
 
     private static String line(CombineText text, StandTotal t) {
-        return t.name() + ": " + text.area(t) + ", " + Headline.count(t.plots(), "plot") + ", " + text.total(t)
+        return t.name() + ": " + text.area(t) + ", " + Headline.count(t.plots(), "plot") + ", " + text.totalWithUnit(t)
                 + ", sampling error " + text.error(t.sampling()) + ", with all " + text.error(t.withAll()) + ", limits "
                 + text.limits(t);
     }

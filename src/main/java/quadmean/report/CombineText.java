@@ -1,6 +1,11 @@
 package quadmean.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import quadmean.audit.Combined;
+import quadmean.audit.CombinedStand;
 import quadmean.audit.StandTotal;
 import quadmean.chart.Wording;
 import quadmean.stats.Interval;
@@ -11,6 +16,9 @@ import quadmean.units.UnitSystem;
 
 /** Numbers of combined stands in the units of the first design. */
 final class CombineText {
+    /** Sums of squares in another order differ by less than this. */
+    private static final double SAME = 1e-9;
+
     private final Combined combined;
     private final UnitSystem units;
 
@@ -31,14 +39,34 @@ final class CombineText {
         return combined.attribute().unit(Basis.TOTAL, UnitSystem.METRIC).convert(metric, unit());
     }
 
+    /** What it does that stands share errors, in a sentence; empty without an error. */
+    String sharing() {
+        double se = combined.all().totalSe();
+        if (!Double.isFinite(se)) {
+            return "";
+        }
+        String sum = "The standard error of the sum is " + se(combined.all(), se) + " " + unitLabel();
+        return se <= combined.averagedSe() * (1 + SAME)
+                ? sum + "; no error that is known is shared by several stands."
+                : sum + "; it would be " + se(combined.all(), combined.averagedSe())
+                        + " if the errors that stands share averaged out, which they do not.";
+    }
+
     /** How far the equations of the stands can be trusted, each said once; empty where nothing needs saying. */
     String standing() {
+        Map<String, List<String>> stands = new LinkedHashMap<>();
+        for (CombinedStand stand : combined.stands()) {
+            String sentence = Facts.standingSentence(stand.cruise(), combined.attribute());
+            if (!sentence.isEmpty()) {
+                stands.computeIfAbsent(sentence, s -> new ArrayList<>()).add(stand.name());
+            }
+        }
         return String.join(
                 " ",
-                combined.stands().stream()
-                        .map(s -> Facts.standingSentence(s.cruise(), combined.attribute()))
-                        .filter(s -> !s.isEmpty())
-                        .distinct()
+                stands.entrySet().stream()
+                        .map(e -> e.getValue().size() == combined.stands().size()
+                                ? e.getKey()
+                                : String.join(", ", e.getValue()) + ": " + e.getKey())
                         .toList());
     }
 
@@ -48,6 +76,11 @@ final class CombineText {
 
     String total(StandTotal t) {
         return rounding(t).text(in(t.sampling().mean()));
+    }
+
+    /** The total with its unit; a dash where it is not known. */
+    String totalWithUnit(StandTotal t) {
+        return Double.isFinite(t.sampling().mean()) ? total(t) + " " + unitLabel() : Rounding.UNKNOWN;
     }
 
     String se(StandTotal t, double se) {

@@ -11,6 +11,7 @@ import quadmean.audit.AttributeGrowth;
 import quadmean.audit.Component;
 import quadmean.audit.Growth;
 import quadmean.design.Design;
+import quadmean.model.Problem;
 import quadmean.stats.Interval;
 import quadmean.stats.MeanEstimate;
 
@@ -21,12 +22,13 @@ public final class GrowthOutputs {
     private GrowthOutputs() {}
 
     /** Content by file name, the page for people first. */
-    public static Map<String, Content> of(Growth growth) {
+    public static Map<String, Content> of(Growth growth, List<Problem> problems) {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("growth.html", GrowthPage.of(growth));
+        files.put("growth.html", GrowthPage.of(growth, problems));
         files.put("growth.json", JsonFile.of(json(growth)));
         files.put("growth.csv", components(growth));
         files.put("growth-trees.csv", trees(growth));
+        files.put("problems.csv", ProblemsCsv.of(problems));
         return files;
     }
 

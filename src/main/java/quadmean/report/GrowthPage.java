@@ -2,12 +2,16 @@ package quadmean.report;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import quadmean.audit.AttributeGrowth;
 import quadmean.audit.Component;
 import quadmean.audit.Growth;
 import quadmean.chart.Wording;
 import quadmean.design.Design;
+import quadmean.model.Problem;
+import quadmean.model.RowCount;
 import quadmean.report.HtmlTable.Cell;
 
 /** Growth between two dates on one page that needs nothing else. */
@@ -20,17 +24,19 @@ final class GrowthPage {
             "This is what was, on these plots, between these dates. It is no projection.");
 
     private final Growth growth;
+    private final List<Problem> problems;
     private final GrowthText text;
     private final Design design;
 
-    private GrowthPage(Growth growth) {
+    private GrowthPage(Growth growth, List<Problem> problems) {
+        this.problems = problems;
         this.growth = growth;
         this.text = new GrowthText(growth);
         this.design = growth.after().design();
     }
 
-    static Content of(Growth growth) {
-        GrowthPage page = new GrowthPage(growth);
+    static Content of(Growth growth, List<Problem> problems) {
+        GrowthPage page = new GrowthPage(growth, problems);
         return out -> out.write(page.markup().getBytes(StandardCharsets.UTF_8));
     }
 
@@ -66,9 +72,17 @@ final class GrowthPage {
         growth.notes().forEach(n -> html.element("li", n));
         METHOD.forEach(n -> html.element("li", n));
         html.raw("</ul>\n").endSection();
+        html.raw(rows());
         html.raw(Cautions.markup());
         html.raw("</main>\n<footer>").text("Quadmean growth. Every number here stands unrounded in growth.json.");
         return html.raw("</footer>\n</body>\n</html>\n").toString();
+    }
+
+    private String rows() {
+        Map<String, RowCount> tallies = new LinkedHashMap<>();
+        tallies.put("Earlier date", growth.before().tally().rows());
+        tallies.put("Later date", growth.after().tally().rows());
+        return ProblemSection.markup(tallies, problems);
     }
 
     private void answers(Html html, AttributeGrowth g) {

@@ -37,6 +37,17 @@ final class ProblemSection {
         return html.endSection().toString();
     }
 
+    /** The account of several tallies, each under its name, and all of their problems. */
+    static String markup(Map<String, RowCount> tallies, List<Problem> problems) {
+        Html html = new Html().section("rows", "Rows and problems");
+        tallies.forEach((name, rows) -> html.element(
+                "p",
+                name + ": " + Rounding.count(rows.in()) + " rows read = " + Rounding.count(rows.used()) + " used + "
+                        + Rounding.count(rows.dropped()) + " dropped."));
+        html.raw(problems.isEmpty() ? "<p>No problems were found.</p>\n" : list(problems));
+        return html.endSection().toString();
+    }
+
     /** The problems, one a row. */
     static String list(List<Problem> problems) {
         boolean isLong = problems.size() > JsonInputs.MOST_PROBLEMS;

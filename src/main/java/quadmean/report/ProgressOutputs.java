@@ -26,6 +26,7 @@ public final class ProgressOutputs {
         files.put("progress.html", ProgressPage.of(report));
         files.put("progress.json", JsonFile.of(json(report)));
         files.put("progress.csv", csv(report));
+        files.put("problems.csv", ProblemsCsv.of(report.cruise().tally().problems()));
         return files;
     }
 

@@ -72,7 +72,15 @@ final class ProgressText {
     /** Error against target, and plots that should reach it. */
     String target() {
         PlotsNeeded needed = report.cruise().estimate().needed().get(0);
-        return Headline.achieved(report.cruise(), needed) + " " + Headline.more(needed);
+        boolean isEnough = needed.more().isPresent() && needed.more().getAsInt() == 0;
+        boolean goesOn = report.stopping().decision() == Stopping.Decision.FINISH_SUBSET
+                || report.stopping().decision() == Stopping.Decision.FINISH_PLAN
+                || report.stopping().decision() == Stopping.Decision.GO_ON;
+        return Headline.achieved(report.cruise(), needed) + " "
+                + (isEnough && goesOn
+                        ? "By their number alone the plots run would be enough; that is no reason to stop before the rule"
+                                + " says so."
+                        : Headline.more(needed));
     }
 
     /** What must be said of an estimate from part of a route; empty for a whole one. */
@@ -84,7 +92,33 @@ final class ProgressText {
                                 ", ",
                                 report.notBegun().stream().map(Stratum::name).toList())
                         + ": the estimate is of the other strata alone. ";
-        return (strata + ofState()).strip();
+        return (strata + ofSubsets() + ofState()).strip();
+    }
+
+    /** What is wrong with the subsets; empty if nothing is. */
+    private String ofSubsets() {
+        StringBuilder text = new StringBuilder();
+        if (!report.inNoSubset().isEmpty()) {
+            text.append("In no subset, and so in no estimate from whole subsets: plots ")
+                    .append(String.join(", ", report.inNoSubset()))
+                    .append(". ");
+        }
+        if (!report.notInPlan().isEmpty()) {
+            text.append("Subsets name plots that are not in the plan: ")
+                    .append(String.join(", ", report.notInPlan()))
+                    .append(". ");
+        }
+        for (Stratum s : design.stratumList()) {
+            List<String> without = report.withoutPlotsIn(s);
+            if (!without.isEmpty()) {
+                text.append("No plot in ")
+                        .append(s.name())
+                        .append(" in subset ")
+                        .append(String.join(", ", without))
+                        .append(": it is no sample of the whole tract. ");
+            }
+        }
+        return text.toString();
     }
 
     private String ofState() {

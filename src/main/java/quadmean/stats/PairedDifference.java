@@ -48,7 +48,8 @@ public record PairedDifference(int n, double mean, double sd) {
         return new Equivalence(margin, level, aboveLower, belowUpper, estimate().interval(1 - 2 * level));
     }
 
-    private boolean isTestable() {
+    /** Whether there are several differences and they vary, without which nothing can be tested. */
+    public boolean isTestable() {
         return n >= 2 && sd > 0;
     }
 

@@ -65,7 +65,7 @@ class AuditCommandTest {
         run.assertCode(0);
         assertTrue(run.out().contains("Check cruise: Failed"), run.out());
         assertEquals(
-                Set.of("audit.html", "audit.json", "audit-trees.csv", "audit-plots.csv"),
+                Set.of("audit.html", "audit.json", "audit-trees.csv", "audit-plots.csv", "problems.csv"),
                 Run.files(folder.resolve("first")).keySet());
         Run.of("audit", "designs/demo.toml", "--out", folder.resolve("again")).assertCode(0);
         assertEquals(Run.files(folder.resolve("first")), Run.files(folder.resolve("again")));
@@ -113,6 +113,34 @@ class AuditCommandTest {
     }
 
     /** Points, trees without numbers: matched by species and dbh, then by dbh alone; a tree at 95 % of its limit is borderline. */
+    @Test
+    void whatDoesNotVaryIsNotTested() throws IOException {
+        SmallDesign design = DESIGN.with("chosen = \"judgement\"", "chosen = \"random\"\nmargin = 5");
+        Run same = run(design, Run.TALLY);
+        same.assertCode(0);
+        assertTrue(
+                same.out()
+                        .contains("agree within the margin was not tested (no limits and no test: the difference is the"
+                                + " same on every plot)"),
+                same.out());
+        assertTrue(json().get("value").get("equivalence").get("shown").isNull());
+        Run one = run(design, CHECK.substring(0, CHECK.indexOf("3,1,")));
+        one.assertCode(0);
+        assertTrue(one.out().contains("(no limits and no test, 1 plot)"), one.out());
+        assertTrue(one.out().contains("was not tested (no limits and no test from a single plot)"), one.out());
+        assertTrue(Files.readString(folder.resolve("out/audit.html")).contains(">Not tested<"));
+    }
+
+    @Test
+    void aCheckWithoutRowsIsSaidOnce() throws IOException {
+        Run run = run(DESIGN, CHECK.substring(0, CHECK.indexOf("1,1,")));
+        run.assertCode(1);
+        assertTrue(
+                run.err().contains("check.csv stratum-without-plots: the tally has no rows that make a plot"),
+                run.err());
+        assertFalse(run.err().contains("plot-not-in-tally"), run.err());
+    }
+
     @Test
     void treesOfPointsWithoutNumbersAreMatchedBySize() throws IOException {
         SmallDesign points = new SmallDesign(DESIGN.text()

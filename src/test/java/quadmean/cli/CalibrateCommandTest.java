@@ -77,6 +77,14 @@ class CalibrateCommandTest {
         assertTrue(run("--course 66ft --paces 13").contains("One walk tells no error"));
     }
 
+    @Test
+    void whatADesignDoesNotTakeIsNoCorrection() {
+        String index = run("--pair 18.5,18.5 --pair 12,12");
+        assertTrue(index.contains("! index-error: more than 8 units") && !index.contains("For a design"), index);
+        String factor = run("--known-height 25m --distance 2m --sighting 118,-8 --sighting 119,-8");
+        assertTrue(factor.contains("! factor: ") && !factor.contains("For a design"), factor);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -88,7 +96,10 @@ class CalibrateCommandTest {
                 "--known-slope 20%|needs --reading",
                 "--known-height 20m --distance 10m|needs --distance, and --sighting",
                 "--course 66ft|needs --paces",
-                "--course 66ft --paces 0|must be above 0"
+                "--course 66ft --paces 0|must be above 0",
+                "--course 0ft --paces 9|--course must be above 0",
+                "--known-height -25m --distance 20m --sighting 118,-8|--known-height must be above 0",
+                "--known-height 25m --distance 0m --sighting 118,-8|--distance must be above 0"
             })
     void whatIsMissingIsSaid(String line, String message) {
         Run run = Run.of((Object[]) ("calibrate " + line).split(" "));

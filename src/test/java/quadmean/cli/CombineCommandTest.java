@@ -81,7 +81,7 @@ class CombineCommandTest {
         Run run = run("stand,design\nA,a/design.toml\n,b/design.toml\n");
         run.assertCode(0);
         assertEquals(
-                Set.of("combine.html", "combine.json", "combine.csv"),
+                Set.of("combine.html", "combine.json", "combine.csv", "problems.csv"),
                 Run.files(folder.resolve("out")).keySet());
         double total = stand(0, "total") + stand(1, "total");
         Tolerance.ROUNDING.check(total, all("total"), "total");
@@ -135,6 +135,32 @@ class CombineCommandTest {
         Run column = run("stands\nx\n");
         column.assertCode(1);
         assertTrue(column.err().contains("column-missing"), column.err());
+    }
+
+    @Test
+    void standsOfOneNameOrOneDesignAreRefusedAndOtherColumnsNamed() throws IOException {
+        Run run = run("stand,design\nA,a/design.toml\nA,b/design.toml\nC,b/../a/design.toml\n");
+        run.assertCode(1);
+        assertTrue(run.err().contains("stands.csv:3 [stand] stand-list: another stand is called A"), run.err());
+        assertTrue(run.err().contains("b/../a/design.toml is listed before by another path"), run.err());
+        Run column = run("design,curve\na/design.toml,one\nb/design.toml,one\n");
+        column.assertCode(0);
+        assertTrue(column.err().contains("[curve] stand-list: the column \"curve\" is not used"), column.err());
+        assertTrue(Files.readString(folder.resolve("out/problems.csv")).contains("is not used"));
+        assertTrue(Files.readString(folder.resolve("out/combine.html")).contains("4 rows read = 4 used + 0 dropped."));
+        assertTrue(column.out().contains("Rows: 8 in = 8 used + 0 dropped"), column.out());
+    }
+
+    @Test
+    void aStandWithoutATotalSaysWhy() throws IOException {
+        Path list = list("design\na/design.toml\nb/design.toml\n");
+        String text = DESIGN.text();
+        Run.cruise(folder.resolve("b"), new SmallDesign(text.substring(0, text.indexOf("[volume."))), TALLY);
+        Run run = Run.of("combine", list, "--attribute", "volume", "--out", folder.resolve("out"));
+        run.assertCode(0);
+        assertTrue(run.out().contains("Small has no volume: "), run.out());
+        assertFalse(run.out().contains("Standard error –"), run.out());
+        assertFalse(run.out().contains("NaN"), run.out());
     }
 
     @Test

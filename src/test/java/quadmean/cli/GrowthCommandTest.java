@@ -98,7 +98,7 @@ class GrowthCommandTest {
         Run run = Run.of("growth", "designs/demo-growth.toml", "--out", folder.resolve("out"));
         run.assertCode(0);
         assertEquals(
-                Set.of("growth.html", "growth.json", "growth.csv", "growth-trees.csv"),
+                Set.of("growth.html", "growth.json", "growth.csv", "growth-trees.csv", "problems.csv"),
                 Run.files(folder.resolve("out")).keySet());
         JsonNode expected = ReferenceFiles.json("growth.json");
         JsonNode actual = json().get("attributes").get(1);
@@ -129,6 +129,8 @@ class GrowthCommandTest {
         Tolerance.ROUNDING.check(
                 mean("survivor_growth") + mean("ingrowth") - mean("mortality"), mean("change"), "V2 - V1");
         Tolerance.ROUNDING.check(mean("net_growth_by_dates"), mean("net_growth"), "net growth both ways");
+        assertTrue(Files.readString(folder.resolve("out/growth.html"))
+                .contains("Earlier date: 3 rows read = 3 used + 0 dropped."));
         assertTrue(run.out().contains("2-9: new with a dbh of 50.0 cm, too large to have grown in"), run.out());
     }
 
@@ -184,6 +186,36 @@ class GrowthCommandTest {
         run(DESIGN.with("years = 4", "years = 4\nabsent = \"dead\""), BEFORE, gone)
                 .assertCode(0);
         Tolerance.ROUNDING.check((ba(20) + ba(40)) / 0.1 / 2, mean("mortality"), "dead");
+    }
+
+    @Test
+    void everyStratumNeedsAPlotOfBothDates() throws IOException {
+        Run other = run(DESIGN, BEFORE.replace("\n1,", "\n8,").replace("\n2,", "\n9,"), AFTER);
+        other.assertCode(1);
+        assertTrue(other.err().contains("stratum-without-plots: no plot of"), other.err());
+        SmallDesign strata = DESIGN.with("area = 10\n", "")
+                .plus("[selection]\nmethod = \"stratified\"\n\n[[stratum]]\ncode = \"A\"\narea = 6\nplots = [\"1\"]\n\n"
+                        + "[[stratum]]\ncode = \"B\"\nname = \"bench\"\narea = 4\nplots = [\"2\"]\n");
+        Run run = run(strata, BEFORE.replace("2,1,PSME,40\n", ""), AFTER);
+        run.assertCode(1);
+        assertTrue(run.err().contains("no plot of bench was measured at both dates"), run.err());
+    }
+
+    @Test
+    void whatADateLacksAndPlotsOfAnotherStratumAreSaid() throws IOException {
+        Path datasets = Files.createDirectories(folder.resolve("datasets"));
+        Path designs = Files.createDirectories(folder.resolve("designs"));
+        Files.copy(Path.of("designs/demo-growth.toml"), designs.resolve("g.toml"));
+        Files.writeString(
+                datasets.resolve("demo-plots-2021.csv"),
+                DemoPlots.tallies().get(0).replaceAll("(?m)^(\\d.*,)[0-9.]+(,[a-z]*)$", "$1$2"));
+        Files.writeString(
+                datasets.resolve("demo-plots-2026.csv"),
+                DemoPlots.tallies().get(1).replaceAll("(?m)^1,N", "1,B"));
+        Run run = Run.of("growth", designs.resolve("g.toml"), "--out", folder.resolve("out"));
+        run.assertCode(0);
+        assertTrue(run.out().contains("The earlier date has no volume: no height and no height curve for"), run.out());
+        assertTrue(run.out().contains("plot 1: in stratum N at the earlier date, in B now"), run.out());
     }
 
     @Test

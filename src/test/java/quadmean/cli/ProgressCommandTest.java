@@ -89,11 +89,13 @@ class ProgressCommandTest {
         Run run = Run.of("progress", "designs/demo-progress.toml", "--out", folder.resolve("out"));
         run.assertCode(0);
         assertEquals(
-                Set.of("progress.html", "progress.json", "progress.csv"),
+                Set.of("progress.html", "progress.json", "progress.csv", "problems.csv"),
                 Run.files(folder.resolve("out")).keySet());
         assertEquals("part_walked", stopping().get("state").asText());
         assertEquals("finish_subset", stopping().get("decision").asText());
         assertTrue(json().get("samplingErrorPercent").asDouble() < 20, "the usual limits would have stopped it");
+        assertTrue(run.out().contains("no reason to stop before the rule says so"), run.out());
+        assertFalse(run.out().contains("No more plots needed"), run.out());
         assertTrue(stopping().get("wholeSubsets").get("samplingErrorPercent").asDouble() > 20);
         assertEquals(17, json().get("plots_missing").asInt());
         assertTrue(json().get("crews").get(0).get("p").isNull(), "crews were not assigned at random");
@@ -161,6 +163,42 @@ class ProgressCommandTest {
         run(design, plots(30, 31, 29)).assertCode(0);
         assertEquals("may_stop", stopping().get("decision").asText());
         assertEquals("b", json().get("subsets").get(1).get("name").asText());
+    }
+
+    @Test
+    void subsetsAreWalkedInTheOrderOfTheDesign() throws IOException {
+        String text = DESIGN.text();
+        SmallDesign named = new SmallDesign(text.substring(0, text.indexOf("[[progress.subset]]")))
+                .plus("[[progress.subset]]\nname = \"second loop\"\nplots = [\"1-3\"]\n"
+                        + "[[progress.subset]]\nname = \"first loop\"\nplots = [\"4-6\"]\n");
+        Run run = run(named, plots(30, 31, 29));
+        run.assertCode(0);
+        assertEquals("second loop", json().get("subsets").get(0).get("name").asText());
+        assertEquals("may_stop", stopping().get("decision").asText());
+        assertTrue(
+                run.out().contains("In no subset, and so in no estimate from whole subsets: plots 7, 8, 9"), run.out());
+    }
+
+    @Test
+    void subsetsThatDoNotFitThePlanAreSaid() throws IOException {
+        Run run = run(DESIGN.with("plots = [\"1-3\"]", "name = \"2\"\nplots = [\"1-3\"]"), plots(30, 31, 29));
+        run.assertCode(1);
+        assertTrue(run.err().contains("two subsets are called 2"), run.err());
+        SmallDesign more = DESIGN.plus("[[progress.subset]]\nplots = [\"77\"]\n");
+        assertTrue(run(more, plots(30, 31, 29)).out().contains("Subsets name plots that are not in the plan: 77"));
+    }
+
+    @Test
+    void aSubsetThatLeavesAStratumOutIsNoSampleOfTheTract() throws IOException {
+        SmallDesign design = new SmallDesign()
+                .with("area = 10\n", "")
+                .plus(
+                        "[selection]\nmethod = \"stratified\"\n\n[[stratum]]\ncode = \"A\"\narea = 6\nplots = [\"1-3\"]\n\n"
+                                + "[[stratum]]\ncode = \"B\"\narea = 4\nplots = [\"4-6\"]\n\n"
+                                + "[[progress.subset]]\nplots = [\"1-3\"]\n\n[[progress.subset]]\nplots = [\"4-6\"]\n");
+        Run run = run(design, plots(30, 31, 29, 40));
+        run.assertCode(0);
+        assertTrue(run.out().contains("No plot in B in subset 1: it is no sample of the whole tract"), run.out());
     }
 
     /** A stratum that nobody has been to is no mistake, and leaves the stand without an estimate, with the reason. */
