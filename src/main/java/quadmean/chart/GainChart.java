@@ -23,6 +23,8 @@ final class GainChart {
     private static final int MARKS = 3;
     /** Drawing units between the numbers of plots, so that those of three digits stay apart. */
     private static final int TICKS_APART = 100;
+    /** The line of the target reaches so many plots further: numbers at equal steps alone would bring ticks that run together. */
+    private static final double BEYOND = 0.5;
 
     private GainChart() {}
 
@@ -80,7 +82,8 @@ final class GainChart {
                 .mapToDouble(GainPoint::plots)
                 .max()
                 .orElse(from);
-        XYSeries line = chart.addSeries("Target", new double[] {from, to}, new double[] {percent, percent});
+        XYSeries line =
+                chart.addSeries("Target", new double[] {from - BEYOND, to + BEYOND}, new double[] {percent, percent});
         line.setMarker(SeriesMarkers.NONE).setLineColor(TARGET).setLineWidth(1.5f);
         line.setLineStyle(
                 new BasicStroke(1.5f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {6, 5}, 0));

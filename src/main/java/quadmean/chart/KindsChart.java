@@ -57,7 +57,7 @@ public final class KindsChart {
     private static void legend(StringBuilder svg, Part part) {
         svg.append(String.format(
                 Locale.ROOT,
-                "<rect x=\"%d\" y=\"10\" width=\"14\" height=\"14\" fill=\"%s\"/><text x=\"%d\" y=\"23\">%s</text>",
+                "<rect x=\"%d\" y=\"10\" width=\"14\" height=\"14\" fill=\"%s\"/><text x=\"%d\" y=\"23\" font-size=\"17\" text-anchor=\"start\">%s</text>",
                 LEFT + part.legendX(),
                 part.colour(),
                 LEFT + part.legendX() + 20,
@@ -88,7 +88,8 @@ public final class KindsChart {
     }
 
     private static void text(StringBuilder svg, double x, int y, String text) {
-        svg.append(String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%d\">%s</text>", x, y, text));
+        svg.append(String.format(
+                Locale.ROOT, "<text x=\"%.1f\" y=\"%d\" font-size=\"17\" text-anchor=\"start\">%s</text>", x, y, text));
     }
 
     private static String hours(double value) {

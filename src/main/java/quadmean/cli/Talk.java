@@ -16,7 +16,7 @@ import quadmean.report.RunSummary;
 final class Talk {
     @Option(
             names = {"-q", "--quiet"},
-            description = "Print errors only.")
+            description = "Print nothing but errors and other problems of the input.")
     private boolean isQuiet;
 
     @Option(

@@ -13,6 +13,9 @@ final class Numbers {
     private static final Pattern CLASS =
             Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*[-\u2013]\\s*(\\d{1,6}(?:\\.\\d{1,6})?)");
 
+    private static final Pattern FEET_AND_INCHES =
+            Pattern.compile("\\d{1,3}\\s*['\u2032\u2019]\\s*(\\d{1,2}\\s*(\"|''|[\u2033\u201d])?)?");
+
     private Numbers() {}
 
     /** The number of a column; empty if there is none, or if it cannot be read, which is then noted. */
@@ -35,6 +38,9 @@ final class Numbers {
                 return OptionalDouble.of((low + high) / 2);
             }
             hint = low < high ? "; if it is a class, say classes = \"midpoint\" in the design" : "; a class goes up";
+        }
+        if (FEET_AND_INCHES.matcher(text).matches()) {
+            hint = "; feet and inches are written as feet with decimals, inches / 12: 6 inches are 0" + decimal + "5";
         }
         problems.add(
                 Rule.NUMBER_UNREADABLE,

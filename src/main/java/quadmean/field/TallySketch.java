@@ -37,7 +37,24 @@ record TallySketch(List<String> header, List<List<String>> rows, List<String> se
         if (refused.isPresent()) {
             return new TallySketch(List.of(), List.of(), List.of(), problems);
         }
-        return TallyRows.isNamedWorkbook(file) ? ofWorkbook(path, log, problems) : ofText(path, log, problems);
+        TallySketch sketch =
+                TallyRows.isNamedWorkbook(file) ? ofWorkbook(path, log, problems) : ofText(path, log, problems);
+        sketch.title().ifPresent(said -> log.add(Rule.COLUMN_MISSING, 1, "", "", said));
+        return sketch;
+    }
+
+    /** What to say where a title stands above the header: one name, and wider rows below. */
+    private Optional<String> title() {
+        boolean alone = filled(header) == 1;
+        return alone && rows.stream().limit(5).anyMatch(r -> filled(r) > 2)
+                ? Optional.of(
+                        "its first row, \"" + String.join(" ", header).strip()
+                                + "\", looks like a title and not like the names of columns; delete what stands above the names, in a copy")
+                : Optional.empty();
+    }
+
+    private static long filled(List<String> fields) {
+        return fields.stream().filter(f -> !f.isEmpty()).count();
     }
 
     private static TallySketch ofText(Path path, FileProblems log, List<Problem> problems) throws IOException {

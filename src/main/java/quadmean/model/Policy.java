@@ -1,5 +1,8 @@
 package quadmean.model;
 
+import java.util.EnumSet;
+import java.util.Set;
+
 /** What happens to a row that breaks a rule. */
 public enum Policy {
     /** The run stops after all problems are listed. */
@@ -13,6 +16,13 @@ public enum Policy {
 
     Policy(String id) {
         this.id = id;
+    }
+
+    /** Refusal, which every rule allows, and others. */
+    static Set<Policy> refuseOr(Policy... others) {
+        Set<Policy> set = EnumSet.of(REFUSE);
+        set.addAll(Set.of(others));
+        return set;
     }
 
     /** The name used in design files and in {@code problems.csv}. */

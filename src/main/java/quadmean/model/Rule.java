@@ -360,7 +360,7 @@ public enum Rule {
     private final Set<Policy> allowed;
 
     Rule(String code, String sentence, String remedy, Policy... besidesRefuse) {
-        this(code, sentence, remedy, Policy.REFUSE, policies(besidesRefuse));
+        this(code, sentence, remedy, Policy.REFUSE, Policy.refuseOr(besidesRefuse));
     }
 
     Rule(String code, String sentence, String remedy, Policy defaultPolicy, Set<Policy> allowed) {
@@ -369,12 +369,6 @@ public enum Rule {
         this.remedy = remedy;
         this.defaultPolicy = defaultPolicy;
         this.allowed = Set.copyOf(allowed);
-    }
-
-    private static Set<Policy> policies(Policy... besidesRefuse) {
-        EnumSet<Policy> set = EnumSet.of(Policy.REFUSE);
-        set.addAll(Set.of(besidesRefuse));
-        return set;
     }
 
     /** The name used in {@code [policy]} and in {@code problems.csv}. */

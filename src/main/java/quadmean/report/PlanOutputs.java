@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import quadmean.chart.ChartSet;
+import quadmean.chart.KindsChart;
 import quadmean.chart.PlanCharts;
 import quadmean.design.Design;
 import quadmean.layout.FieldPlan;
@@ -38,7 +40,8 @@ public final class PlanOutputs {
     public static Map<String, Content> of(
             Design design, CruisePlan plan, Optional<KindComparison> kinds, Optional<FieldPlan> field) {
         Map<String, Content> files = new LinkedHashMap<>();
-        files.put("plan.html", PlanPage.of(design, plan, PlanCharts.of(plan), kinds, field));
+        ChartSet charts = PlanCharts.of(plan);
+        files.put("plan.html", PlanPage.of(design, plan, charts, kinds, field));
         ObjectNode root = PlanJson.tree(design, plan);
         kinds.ifPresent(k -> root.set("kinds", KindsJson.node(k, design.units())));
         field.ifPresent(f -> root.set("layout", LayoutJson.of(design, f)));
@@ -46,6 +49,9 @@ public final class PlanOutputs {
         files.put(
                 "plan.csv",
                 Csv.seeded(Csv.of(HEADER, plan.options().stream().flatMap(o -> rows(plan, o))), design.seed()));
+        files.putAll(ChartFiles.of(charts.pictures()));
+        kinds.filter(k -> charts.missing().isEmpty())
+                .ifPresent(k -> files.putAll(ChartFiles.of(List.of(KindsChart.picture(k, design.units())))));
         return files;
     }
 

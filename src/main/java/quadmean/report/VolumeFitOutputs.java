@@ -24,6 +24,7 @@ public final class VolumeFitOutputs {
         files.put("fit-volume.json", VolumeFitJson.of(fits));
         files.put("fit-volume.csv", VolumeFitCsv.of(fits));
         sections.ifPresent(s -> files.put("sections.csv", SectionsCsv.of(s)));
+        files.putAll(ChartFiles.of(charts.pictures()));
         files.put("problems.csv", ProblemsCsv.of(fits.data().problems()));
         return files;
     }

@@ -30,8 +30,14 @@ import quadmean.volume.TreeEquation;
 /** {@code quadmean fit-volume}. */
 class FitVolumeCommandTest {
     private static final String CHERRIES = "datasets/black-cherry.csv";
-    private static final Set<String> FILES =
-            Set.of("fit-volume.html", "fit-volume.json", "fit-volume.csv", "volume.toml", "problems.csv");
+    private static final Set<String> FILES = Set.of(
+            "fit-volume.html",
+            "fit-volume.json",
+            "fit-volume.csv",
+            "volume.toml",
+            "problems.csv",
+            "chart-observed-1.png",
+            "chart-residuals-1.png");
 
     @TempDir
     Path folder;

@@ -101,6 +101,25 @@ class InitTest {
     }
 
     @Test
+    void aTitleIsNotTakenForTheHeader() throws IOException {
+        Path file = folder.resolve("lot.csv");
+        Files.writeString(file, "Old Mill Lot;;;\nPlot;Spp;DBH (in);Height (ft)\n1;DF;14,5;85,5\n");
+        Run run = Run.of("check", "--init", file);
+        run.assertCode(1);
+        assertTrue(run.err().contains("\"Old Mill Lot\", looks like a title"), run.err());
+        assertTrue(Files.notExists(folder.resolve("lot.toml")));
+    }
+
+    @Test
+    void feetAndInchesAreToldHowToBeWritten() throws IOException {
+        String text = draft("t.csv", bytes("plot;species;dbh_in;height_ft\n1;PSME;12,5;85'6\"\n1;PSME;9;70'\n"));
+        Run run = checkFilled(text);
+        run.assertCode(1);
+        assertTrue(run.err().contains("6 inches are 0,5"), run.err());
+        assertEquals(3, run.err().split("feet with decimals", -1).length, run.err()); // both rows
+    }
+
+    @Test
     void columnsThatAreNotThereAreGaps() throws IOException {
         String text = draft("t.csv", bytes("a,b\n1,2\n"));
         assertTrue(text.contains("plot = \"\"   # FILL IN"), text);

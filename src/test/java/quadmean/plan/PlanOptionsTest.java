@@ -39,19 +39,26 @@ class PlanOptionsTest {
     }
 
     private Design design(String more) throws IOException {
+        return read("area = 40\n", "simple_random", more);
+    }
+
+    private Design stratified(String more) throws IOException {
+        return read("", "stratified", more);
+    }
+
+    private Design read(String area, String method, String more) throws IOException {
         Path file = Files.writeString(folder.resolve("plan.toml"), """
                 schema = 1
                 [cruise]
                 name = "plan"
                 units = "metric"
                 target_attribute = "basal_area"
-                area = 40
-                [plot]
+                %s[plot]
                 kind = "fixed"
                 area = 0.1
                 [selection]
-                method = "simple_random"
-                """ + more);
+                method = "%s"
+                """.formatted(area, method) + more);
         DesignReading reading = DesignReader.read(file);
         Design design = reading.design();
         assertNotNull(design, () -> reading.problems().toString());
@@ -294,25 +301,6 @@ class PlanOptionsTest {
         // by algebra: within √(0.75·150² + 0.25·60²)
         assertEquals(
                 Math.sqrt(0.75 * 22500 + 0.25 * 3600), plan.targets().get(0).cvPercent(), 1e-12);
-    }
-
-    private Design stratified(String more) throws IOException {
-        Path file = Files.writeString(folder.resolve("strata.toml"), """
-                schema = 1
-                [cruise]
-                name = "plan"
-                units = "metric"
-                target_attribute = "basal_area"
-                [plot]
-                kind = "fixed"
-                area = 0.1
-                [selection]
-                method = "stratified"
-                """ + more);
-        DesignReading reading = DesignReader.read(file);
-        Design design = reading.design();
-        assertNotNull(design, () -> reading.problems().toString());
-        return design;
     }
 
     /** The curve falls, and passes the target where the option says. */
