@@ -102,7 +102,7 @@ final class SimulateCommand extends DesignCommand {
         try {
             return simulate(design, data, heights, inputs);
         } catch (IllegalArgumentException e) {
-            throw new CommandException(ExitCode.USAGE, design.file().getFileName() + ": " + e.getMessage());
+            throw unusable(design, e);
         }
     }
 
@@ -113,6 +113,7 @@ final class SimulateCommand extends DesignCommand {
         if (forest == null) {
             return refuse(making.problems(), inputs);
         }
+        sayWhatIsLeftOut(data, forest);
         List<Trial> trials = new ArrayList<>(List.of(new Trial(design, forest)));
         Set<IntervalRule> rules = EnumSet.of(IntervalRule.STUDENT_T, IntervalRule.LOG_SCALE);
         rules.add(design.estimation().interval());
@@ -126,12 +127,14 @@ final class SimulateCommand extends DesignCommand {
                 return refuse(reading.problems(), inputs);
             }
             inputs.addAll(inputs(read));
-            trials.add(new Trial(read, ForestMaker.again(read, forest)));
+            ForestMaker.Making own = again(read, forest);
+            if (own.forest() == null) {
+                return refuse(own.problems(), inputs);
+            }
+            trials.add(new Trial(read, own.forest()));
         }
-        List<Problem> problems = trials.stream()
-                .flatMap(t -> Simulator.of(t.design(), t.forest(), 1).problems().stream())
-                .distinct()
-                .toList();
+        List<Problem> problems =
+                trials.stream().flatMap(t -> problems(t).stream()).distinct().toList();
         if (!problems.isEmpty()) {
             return refuse(problems, inputs);
         }
@@ -146,6 +149,37 @@ final class SimulateCommand extends DesignCommand {
         out().println("Report: " + written.get(0));
         talk().next("open " + written.get(0) + "; --beside tries another design for the same time");
         return ExitCode.DONE;
+    }
+
+    private static ForestMaker.Making again(Design design, Forest forest) throws IOException {
+        try {
+            return ForestMaker.again(design, forest);
+        } catch (IllegalArgumentException e) {
+            throw unusable(design, e);
+        }
+    }
+
+    private static List<Problem> problems(Trial trial) {
+        try {
+            return Simulator.of(trial.design(), trial.forest(), 1).problems();
+        } catch (IllegalArgumentException e) {
+            throw unusable(trial.design(), e);
+        }
+    }
+
+    /** Of several designs the one that is meant. */
+    private static CommandException unusable(Design design, IllegalArgumentException e) {
+        return new CommandException(ExitCode.USAGE, design.file().getFileName() + ": " + e.getMessage());
+    }
+
+    /** Trees that are left out are named where nobody needs to open the page. */
+    private void sayWhatIsLeftOut(ForestData data, Forest forest) {
+        int left = data.trees().size() - forest.trees().size();
+        if (data.kind() == ForestData.Kind.MAP && left > 0) {
+            talk().notes()
+                    .println(left + " of " + data.trees().size()
+                            + " trees of the map stand outside of the tract and are left out.");
+        }
     }
 
     /** A warning before a long wait; fitting every form of curve anew in each cruise is what takes most. */

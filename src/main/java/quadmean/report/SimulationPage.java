@@ -19,6 +19,7 @@ final class SimulationPage {
                     + " works it through by the same code as a real cruise: height curves, volumes, estimates, limits. Checks for mistakes"
                     + " are left out: trees are measured without any.",
             "The truth is a complete tally of the forest by that code.",
+            "Shares of limits are of the cruises that had any; how many had stands beside them.",
             "Behind ± stands one Monte Carlo standard error: what the number of cruises leaves to chance. Twice of it is no"
                     + " difference worth a word.",
             "The true standard error is the standard deviation of the estimates over all cruises; the estimated one is the mean of"
@@ -121,6 +122,10 @@ final class SimulationPage {
     private void notes(Html html) {
         html.section("method", "How it was done").raw("<ul>\n");
         study.first().notes().forEach(n -> html.element("li", n));
+        study.beside()
+                .forEach(r -> r.notes().stream()
+                        .filter(n -> !study.first().notes().contains(n))
+                        .forEach(n -> html.element("li", r.design().name() + ": " + n)));
         METHOD.forEach(m -> html.element("li", m));
         html.raw("</ul>\n").endSection();
     }

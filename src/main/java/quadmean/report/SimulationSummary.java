@@ -41,7 +41,8 @@ public final class SimulationSummary {
         for (AttributeOutcome a : result.attributes()) {
             List<String> covered = new ArrayList<>();
             for (Coverage c : a.coverages()) {
-                covered.add(c.rule().id() + " " + percent("%.1f", 100 * c.share()));
+                covered.add(c.rule().id() + " " + percent("%.1f", 100 * c.share())
+                        + (c.intervals() < result.cruises() ? " of " + Rounding.count(c.intervals()) : ""));
             }
             lines.add(String.format(
                     Locale.ROOT,

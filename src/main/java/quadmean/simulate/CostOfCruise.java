@@ -3,6 +3,7 @@ package quadmean.simulate;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.locationtech.jts.geom.Coordinate;
+import quadmean.design.Design;
 import quadmean.design.LayoutSettings;
 import quadmean.design.SimulationSettings.Minutes;
 import quadmean.layout.LaidPlot;
@@ -42,6 +43,11 @@ final class CostOfCruise {
         Coordinate start = new Coordinate(forest.box().getMinX(), forest.box().getMinY());
         double strip = Math.sqrt(forest.box().getArea() / Math.max(1, places.size()));
         return Route.of(places, start, paper.layout().walking(), strip, 0).lengthM();
+    }
+
+    /** Whether there is a walk that the hours leave out. */
+    static boolean isWithoutWalk(Design design, Cost cost) {
+        return Double.isNaN(cost.walkM()) && !(design.plot() instanceof PlotDesign.Complete);
     }
 
     private static double hours(PaperDesign paper, double[] sums) {

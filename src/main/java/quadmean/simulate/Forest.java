@@ -58,7 +58,13 @@ public final class Forest {
     Forest from(double smallestCm) {
         List<MappedTree> left =
                 trees.stream().filter(t -> t.dbhCm() >= smallestCm).toList();
-        return left.size() == trees.size() ? this : new Forest(name, tract, left, notes);
+        if (left.size() == trees.size()) {
+            return this;
+        }
+        List<String> more = new ArrayList<>(notes);
+        more.add((trees.size() - left.size())
+                + " trees are smaller than the design tallies; neither the truth nor the estimates hold them.");
+        return new Forest(name, tract, left, more);
     }
 
     /** What outputs call it. */

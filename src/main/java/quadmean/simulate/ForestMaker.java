@@ -28,6 +28,9 @@ public final class ForestMaker {
     /** Grounds whose areas differ by less are the same. */
     private static final double SAME = 1e-6;
 
+    /** Ground wider than this (m) is a slip of a digit, not a forest that anybody knows tree by tree. */
+    private static final double WIDEST = 100_000;
+
     private ForestMaker() {}
 
     /**
@@ -91,7 +94,7 @@ public final class ForestMaker {
      * @throws IOException if the boundary cannot be read
      * @throws IllegalArgumentException with a sentence for the user if the ground is not the same
      */
-    public static Forest again(Design design, Forest forest) throws IOException {
+    public static Making again(Design design, Forest forest) throws IOException {
         Envelope box = forest.box();
         Window window = new Window(box.getMinX(), box.getMinY(), box.getMaxX(), box.getMaxY());
         ForestRules rules =
@@ -99,15 +102,19 @@ public final class ForestMaker {
         List<String> notes = new ArrayList<>();
         Tract tract;
         if (design.tract().isPresent()) {
-            tract = BoundaryReader.read(design).tract();
+            TractReading reading = BoundaryReader.read(design);
+            if (reading.tract() == null) {
+                return new Making(null, reading.problems());
+            }
+            tract = reading.tract();
         } else {
             tract = bands(design, window(List.of(), rules), notes);
         }
-        if (tract == null || !(Math.abs(areaHa(tract) - forest.areaHa()) <= SAME * forest.areaHa())) {
+        if (!(Math.abs(areaHa(tract) - forest.areaHa()) <= SAME * forest.areaHa())) {
             throw new IllegalArgumentException("designs are compared on the same ground, and \"" + design.name()
                     + "\" has another; give both the same [tract], or leave it out of both");
         }
-        return new Forest(forest.name(), tract, onTract(forest.trees(), tract, notes), notes);
+        return new Making(new Forest(forest.name(), tract, onTract(forest.trees(), tract, notes), notes), List.of());
     }
 
     private static double areaHa(Tract tract) {
@@ -181,6 +188,11 @@ public final class ForestMaker {
     private static Tract bands(Design design, Envelope window, List<String> notes) {
         if (!(window.getArea() > 0)) {
             throw new IllegalArgumentException("the map of trees covers no area; state the ground with --window");
+        }
+        if (!(Math.max(window.getWidth(), window.getHeight()) <= WIDEST)) {
+            throw new IllegalArgumentException(
+                    "the ground is " + Plain.of(window.getWidth(), 5) + " m by " + Plain.of(window.getHeight(), 5)
+                            + " m, and 100 km are the most; look for a place far from all others, or try the design on a part of it");
         }
         List<TractPart> parts = new ArrayList<>();
         List<StratumArea> areas = new ArrayList<>();

@@ -34,6 +34,8 @@ public record SimulationStudy(
 
     private static final List<Double> STEPS = List.of(1.25, 1.5, 2.0, 3.0, 4.0, 6.0);
     private static final long CRUISES_OF_A_STEP = 4000;
+    /** Times as many plots as this are no comparison any more, and take very long (no source). */
+    private static final double MOST_TIMES = 100;
     /** Steps that bring costs together. */
     private static final int APPROACHES = 4;
 
@@ -63,18 +65,20 @@ public record SimulationStudy(
      * Tries designs.
      *
      * @param trials the design in question first, then up to five others
+     * @param progress told how far the designs are; steps with more plots come between and are not counted
      * @throws IllegalArgumentException with a sentence for the user if a design cannot be tried
      */
     public static SimulationStudy of(List<Trial> trials, Rules rules, Progress progress) {
         Trial own = trials.get(0);
         Simulator simulator = Simulator.of(own.design(), own.forest(), 1);
-        SimulationResult first = simulator.run(rules.cruises(), rules.seed(), rules.rules(), progress);
+        SimulationResult first =
+                simulator.run(rules.cruises(), rules.seed(), rules.rules(), share(progress, 0, trials.size()));
         List<LadderStep> ladder = ladder(own, first, rules);
         List<SimulationResult> beside = new ArrayList<>();
-        for (Trial other : trials.subList(1, trials.size())) {
-            double scale = scale(other, first.cost().hours(), rules.seed());
-            beside.add(Simulator.of(other.design(), other.forest(), scale)
-                    .run(rules.cruises(), rules.seed(), rules.rules(), Progress.SILENT));
+        for (int i = 1; i < trials.size(); i++) {
+            double scale = scale(trials.get(i), first.cost().hours(), rules.seed());
+            beside.add(scaled(trials.get(i), scale)
+                    .run(rules.cruises(), rules.seed(), rules.rules(), share(progress, i, trials.size())));
         }
         List<String> verdict = new Verdict(first, ladder, beside).sentences();
         return new SimulationStudy(
@@ -87,6 +91,37 @@ public record SimulationStudy(
                 verdict);
     }
 
+    /** The progress of one of several designs as that of all. */
+    private static Progress share(Progress progress, int before, int designs) {
+        return (work, done, of) -> progress.report(work, before * of + done, designs * of);
+    }
+
+    /** A design with other numbers of plots, which may be more than can be laid out. */
+    private static Simulator scaled(Trial trial, double scale) {
+        try {
+            return Simulator.of(trial.design(), trial.forest(), scale);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(
+                    String.format(
+                            Locale.ROOT,
+                            "as many plots of \"%s\" as take the same time, %.3g times its own, cannot be laid out: %s",
+                            trial.design().name(),
+                            scale,
+                            e.getMessage()),
+                    e);
+        }
+    }
+
+    /** Whether so many times the plots of a design can be laid out. */
+    private static boolean canBeScaled(Trial trial, double scale) {
+        try {
+            Simulator.of(trial.design(), trial.forest(), scale);
+            return true;
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+
     /** More plots until the limits of the design hold the truth often enough; not where an error of another kind is in the way. */
     private static List<LadderStep> ladder(Trial trial, SimulationResult first, Rules rules) {
         List<LadderStep> steps = new ArrayList<>();
@@ -97,6 +132,9 @@ public record SimulationStudy(
         }
         IntervalRule rule = Verdict.rule(first);
         for (double more : STEPS) {
+            if (!canBeScaled(trial, more)) {
+                break;
+            }
             SimulationResult step = Simulator.of(trial.design(), trial.forest(), more)
                     .run(Math.min(rules.cruises(), CRUISES_OF_A_STEP), rules.seed(), Set.of(rule), Progress.SILENT);
             Coverage coverage = step.target().flatMap(t -> t.coverage(rule)).orElseThrow();
@@ -119,10 +157,16 @@ public record SimulationStudy(
             return scale;
         }
         for (int i = 0; i < APPROACHES; i++) {
-            double now = Simulator.of(trial.design(), trial.forest(), scale)
-                    .cost(seed)
-                    .hours();
+            double now = scaled(trial, scale).cost(seed).hours();
+            if (!(now > 0 && hours > 0)) {
+                return scale;
+            }
             scale *= hours / now;
+            if (scale > MOST_TIMES) {
+                throw new IllegalArgumentException(
+                        "\"" + trial.design().name() + "\" would need more than " + Plain.of(MOST_TIMES, 3)
+                                + " times its plots to take as long; compare designs that are nearer in time");
+            }
         }
         return scale;
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import quadmean.cruise.RepeatedCruise;
@@ -126,21 +127,25 @@ public final class Simulator {
     public SimulationResult run(long cruises, long seed, Set<IntervalRule> rules, Progress progress) {
         List<OutcomeSums> sums = sums(rules, (int) Math.min(cruises, BLOCK), seed);
         long blocks = (cruises + BLOCK - 1) / BLOCK;
+        AtomicInteger done = new AtomicInteger();
         for (long from = 0; from < blocks; from += AT_ONCE) {
             long first = from;
             int now = (int) Math.min(AT_ONCE, blocks - from);
             IntStream.range(0, now)
                     .parallel()
-                    .mapToObj(b -> block(sums, first + b, cruises, seed, rules))
+                    .mapToObj(b -> {
+                        List<OutcomeSums> part = block(sums, first + b, cruises, seed, rules);
+                        progress.report(Progress.Work.CRUISES, done.incrementAndGet(), Math.toIntExact(blocks));
+                        return part;
+                    })
                     .toList()
                     .forEach(part -> add(sums, part));
-            progress.report(
-                    Progress.Work.CRUISES, Math.toIntExact(Math.min(first + now, blocks)), Math.toIntExact(blocks));
         }
         List<AttributeOutcome> outcomes =
                 new ArrayList<>(sums.stream().map(OutcomeSums::outcome).toList());
         outcomes.sort((a, b) -> Boolean.compare(isTarget(b), isTarget(a)));
-        return new SimulationResult(paper.design(), paper.total(), cruises, seed, outcomes, cost(seed), notes());
+        Cost cost = cost(seed);
+        return new SimulationResult(paper.design(), paper.total(), cruises, seed, outcomes, cost, notes(cost));
     }
 
     private boolean isTarget(AttributeOutcome outcome) {
@@ -180,9 +185,13 @@ public final class Simulator {
         }
     }
 
-    private List<String> notes() {
+    private List<String> notes(Cost cost) {
         List<String> notes = new ArrayList<>(forest.notes());
         notes.addAll(PaperChecks.notes(paper.design(), forest));
+        if (CostOfCruise.isWithoutWalk(paper.design(), cost)) {
+            notes.add("A walk over so many plots is not worked out: the hours of \""
+                    + paper.design().name() + "\" are without it.");
+        }
         if (PaperChecks.isIntegrated(paper)) {
             notes.add(GridIntegral.of(paper, forest).words(paper.design().units()));
         }

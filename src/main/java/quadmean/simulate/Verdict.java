@@ -71,6 +71,7 @@ final class Verdict {
         target.coverage(rule(result)).ifPresent(c -> {
             if (c.intervals() > 0) {
                 all.add(coverage(target, c));
+                without(target, c).ifPresent(all::add);
                 why(target, c).forEach(all::add);
                 remedy(target, c).forEach(all::add);
             } else {
@@ -83,6 +84,20 @@ final class Verdict {
         }
         compare(target).ifPresent(all::add);
         return all;
+    }
+
+    /** Limits that could not be worked out are no limits that failed, but the cruise was paid for all the same. */
+    private Optional<String> without(AttributeOutcome t, Coverage c) {
+        long none = t.estimates() - c.intervals();
+        return none == 0
+                ? Optional.empty()
+                : Optional.of(String.format(
+                        Locale.ROOT,
+                        "%,d of %,d cruises had an estimate and no such limits, and are left out of that share; with them limits"
+                                + " were there and held the truth in %s.",
+                        none,
+                        result.cruises(),
+                        percent((double) c.covered() / result.cruises())));
     }
 
     private static String percent(double share) {
@@ -110,9 +125,13 @@ final class Verdict {
             return " Plots reach over the line of the tract and nothing is done about it: write boundary = \"mirage\" or"
                     + " \"walkthrough\".";
         }
-        return boundary == Boundary.INWARD_SWEEP
-                ? " Half sweeps toward the inside are biased: run mirage or walkthrough."
-                : "";
+        return switch (boundary) {
+            case INWARD_SWEEP -> " Half sweeps toward the inside are biased: run mirage or walkthrough.";
+            case WALKTHROUGH ->
+                " Walkthrough makes up for what lies outside by what lies opposite, which must lie inside: corners, inlets and"
+                        + " plots that reach far across the tract leave a bias.";
+            default -> "";
+        };
     }
 
     /** "12 points", or how many there were on average. */
@@ -184,7 +203,8 @@ final class Verdict {
         }
         double good = result.design().confidence() - SimulationStudy.TOLERANCE;
         t.coverages().stream()
-                .filter(o -> o.rule() != c.rule() && o.share() >= good)
+                // limits that are given in easy cases alone are no remedy
+                .filter(o -> o.rule() != c.rule() && o.intervals() >= c.intervals() && o.share() >= good)
                 .findFirst()
                 .ifPresent(o -> advice.add(
                         "With the same plots interval = \"" + o.rule().id() + "\" covers " + percent(o.share()) + "."));
@@ -192,12 +212,19 @@ final class Verdict {
             LadderStep last = ladder.get(ladder.size() - 1);
             advice.add(
                     last.coverage().share() >= good
-                            ? "Use " + last.plots() + ": with so many it covers "
-                                    + percent(last.coverage().share()) + "."
-                            : "Even " + last.plots() + " cover only "
-                                    + percent(last.coverage().share()) + ": choose another kind of plot or estimator.");
+                            ? "Use " + last.plots() + ": with so many it covers " + range(last.coverage()) + "."
+                            : "Even " + last.plots() + " cover only " + range(last.coverage())
+                                    + ": choose another kind of plot or estimator.");
         }
         return advice;
+    }
+
+    private static String range(Coverage c) {
+        return String.format(
+                Locale.ROOT,
+                "%.1f to %.1f %%",
+                100 * c.limits().lower(),
+                100 * c.limits().upper());
     }
 
     private Optional<String> compare(AttributeOutcome t) {
@@ -210,7 +237,7 @@ final class Verdict {
                 .filter(r -> r.outcome(t.attribute()).isPresent())
                 .sorted(Comparator.comparingDouble(
                         r -> error(r.outcome(t.attribute()).orElseThrow())))
-                .map(r -> "\"" + r.design().name() + "\" by "
+                .map(r -> name(r, all) + " by "
                         + percent(error(r.outcome(t.attribute()).orElseThrow())) + ofOtherTime(r))
                 .toList();
         return Optional.of(String.format(
@@ -219,6 +246,13 @@ final class Verdict {
                 Plain.of(result.cost().hours(), 3),
                 t.attribute().label(),
                 String.join(", ", errors)));
+    }
+
+    /** The name of a design, with its file where another has the same. */
+    private static String name(SimulationResult r, List<SimulationResult> all) {
+        String name = r.design().name();
+        long same = all.stream().filter(o -> o.design().name().equals(name)).count();
+        return "\"" + name + "\"" + (same > 1 ? " (" + r.design().file().getFileName() + ")" : "");
     }
 
     /** Where no number of plots brought the times together. */

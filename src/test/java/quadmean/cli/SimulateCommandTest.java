@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -158,6 +159,97 @@ class SimulateCommandTest {
                 folder.resolve("out"));
         run.assertCode(2);
         assertTrue(run.err().contains(words), run.err());
+    }
+
+    /** The design of points with some words replaced, and its text at the end. */
+    private Path changed(String name, String... words) throws IOException {
+        String text = Files.readString(Path.of("designs/simulate-points.toml"));
+        for (int i = 0; i < words.length; i += 2) {
+            assertTrue(text.contains(words[i]), words[i]);
+            text = text.replace(words[i], words[i + 1]);
+        }
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private Run run(Path design, Object... more) {
+        Object[] usual = {"simulate", design, "--forest", LONGLEAF, "--cruises", "200", "--out", folder.resolve("out")};
+        Object[] all = Arrays.copyOf(usual, usual.length + more.length);
+        System.arraycopy(more, 0, all, usual.length, more.length);
+        return Run.of(all);
+    }
+
+    @Test
+    void limitsOfTheLuckyCruisesAreNoRemedy() throws IOException {
+        // the factor is so large that most cruises find no tree: no limits on a log scale, and none by t above zero
+        Path rare = changed("rare.toml", "basal_area_factor = 4 ", "basal_area_factor = 400 ");
+        Run run = run(rare);
+        run.assertCode(0);
+        assertTrue(run.out().contains(" of 81"), "limits that few cruises had say so: " + run.out());
+        assertFalse(run.out().contains("With the same plots"), run.out());
+    }
+
+    @Test
+    void limitsThatCouldNotBeWorkedOutAreCounted() throws IOException {
+        Path rare = changed(
+                "rare.toml",
+                "basal_area_factor = 4 ",
+                "basal_area_factor = 400 ",
+                "[simulate]",
+                "[estimate]\ninterval = \"log\"\n\n[simulate]");
+        Run run = run(rare);
+        run.assertCode(0);
+        assertTrue(
+                run.out()
+                        .contains(
+                                "119 of 200 cruises had an estimate and no such limits, and are left out of that share;"
+                                        + " with them limits were there and held the truth in 39.0 %"),
+                run.out());
+    }
+
+    @Test
+    void ofSeveralDesignsTheUnusableOneIsNamed() throws IOException {
+        Run run = run(
+                Path.of("designs/simulate-points.toml"), "--beside", changed("without-number.toml", "plots = 20", ""));
+        run.assertCode(2);
+        assertTrue(run.err().contains("without-number.toml: the number of plots is not known"), run.err());
+    }
+
+    @Test
+    void designsOfTheSameNameAreToldApartByTheirFiles() throws IOException {
+        Run run = run(
+                Path.of("designs/simulate-points.toml"),
+                "--beside",
+                changed("inward.toml", "\"mirage\"", "\"inward_sweep\""));
+        run.assertCode(0);
+        assertTrue(
+                run.out().contains("\"Twenty points\" (inward.toml) by")
+                        && run.out().contains("\"Twenty points\" (simulate-points.toml) by"),
+                run.out());
+    }
+
+    @Test
+    void treesOutsideOfTheGroundAreCounted() {
+        Run run = run(Path.of("designs/simulate-points.toml"), "--window=0,0,100,200");
+        run.assertCode(0);
+        assertTrue(
+                run.err().contains("of 584 trees of the map stand outside of the tract and are left out"), run.err());
+    }
+
+    @Test
+    void aGroundOfContinentsIsRefused() {
+        Run run = run(Path.of("designs/simulate-points.toml"), "--window=0,0,1000000000,200");
+        run.assertCode(2);
+        assertTrue(run.err().contains("100 km are the most"), run.err());
+    }
+
+    @Test
+    void aDesignThatCannotBeScaledToTheSameTimeSaysSo() throws IOException {
+        Run run = run(
+                changed("long.toml", "[simulate]", "[simulate]\nper_tree = 100000"),
+                "--beside",
+                "designs/simulate-points.toml");
+        run.assertCode(2);
+        assertTrue(run.err().contains("\"Twenty points\" would need more than 100 times its plots"), run.err());
     }
 
     @Test
