@@ -110,6 +110,9 @@ class HelpTest {
         if (ON_DESIGNS.contains(words.get(0)) && !words.contains("--out") && !words.contains("--help")) {
             words.addAll(List.of("--out", work.resolve("out").toString()));
         }
+        if (words.contains("simulate") && !words.contains("--cruises") && !words.contains("--help")) {
+            words.addAll(List.of("--cruises", "200"));
+        }
         Run run = Run.of(words.toArray());
         run.assertCode(0);
         assertFalse(run.out().isBlank(), line);

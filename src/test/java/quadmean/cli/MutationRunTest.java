@@ -27,7 +27,7 @@ class MutationRunTest {
     @ParameterizedTest
     @ValueSource(strings = {"demo.toml demo-tally.csv", "idaho-points.toml idaho-points-1-72.csv"})
     void damagedTalliesAreNoDefect(String names) throws IOException {
-        tallies(names.split(" "), 5_000, 48);
+        tallies(names.split(" "), 5_000, 32);
     }
 
     @Tag("slow")
