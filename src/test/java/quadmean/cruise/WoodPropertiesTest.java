@@ -41,7 +41,7 @@ class WoodPropertiesTest {
         Random random = new Random(1);
         StringBuilder rows =
                 new StringBuilder("plot,tree,species,dbh,height,merch,logs,count,status,broken,grade,defect\n");
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 36; i++) {
             double dbh = 5 + 20 * random.nextDouble();
             rows.append(String.format(
                     Locale.ROOT,

@@ -28,7 +28,7 @@ import quadmean.model.Tree;
 
 /** The account of rows holds whatever happens to a tally: in = used + dropped, and each dropped row is listed. */
 class TallyMutationTest {
-    private static final int NORMAL = 750;
+    private static final int NORMAL = 500;
     private static final int SLOW = 25_000;
     private static final Set<Rule> WHOLE_FILE = Set.of(Rule.FILE_UNREADABLE, Rule.COLUMN_MISSING);
 
