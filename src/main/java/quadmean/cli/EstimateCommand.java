@@ -43,8 +43,18 @@ final class EstimateCommand extends DesignCommand {
                     + ExplainRequest.FORMS + ".")
     private @Nullable String explain;
 
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Threads that read an estate; results do not depend on it. Default: one for each processor.")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
     @Override
     ExitCode run(Design design) throws IOException {
+        if (design.estate().isPresent()) {
+            TallyNeeded.check(design, "estimate");
+            return new EstateWork(design, design.estate().get(), folder(), threads, talk()).run();
+        }
         if (explain != null && !talk().isInSentences()) {
             throw new CommandException(ExitCode.USAGE, "--explain prints sentences; leave out --json and --quiet");
         }

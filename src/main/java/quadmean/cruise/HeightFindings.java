@@ -33,21 +33,31 @@ final class HeightFindings {
         Map<Tree, Finding> found = new HashMap<>();
         trees.stream()
                 .filter(t -> t.height() != null && t.detail().top() == Top.WHOLE)
-                .forEach(t -> {
-                    double ratio = metres(t) / (t.dbhCm() / 100);
-                    if (!(ratio >= STOUTEST && ratio <= SLIMMEST)) {
-                        String detail = String.format(
-                                Locale.ROOT, "tree %s: its height is %.0f times its dbh", t.label(), ratio);
-                        found.put(t, new Finding(Rule.RATIO_UNLIKELY, Finding.Subject.HEIGHT, detail));
-                    }
-                });
-        HeightScreen.find(trees, settings).forEach(o -> {
-            Finding off = offCurve(design, o);
-            if (off.rule() == Rule.UNIT_SLIP || !found.containsKey(o.tree())) {
-                found.put(o.tree(), off);
-            }
-        });
+                .forEach(t -> shape(t).ifPresent(f -> found.put(t, f)));
+        HeightScreen.find(trees, settings)
+                .forEach(o -> found.put(o.tree(), join(design, Optional.ofNullable(found.get(o.tree())), o)));
         return found;
+    }
+
+    /** What is odd about a measured height, as far as it is off its curve. */
+    static Optional<Finding> of(Design design, Tree tree, Optional<Outlier> off) {
+        Optional<Finding> shape = shape(tree);
+        return off.isEmpty() ? shape : Optional.of(join(design, shape, off.get()));
+    }
+
+    private static Optional<Finding> shape(Tree tree) {
+        double ratio = metres(tree) / (tree.dbhCm() / 100);
+        if (ratio >= STOUTEST && ratio <= SLIMMEST) {
+            return Optional.empty();
+        }
+        String detail = String.format(Locale.ROOT, "tree %s: its height is %.0f times its dbh", tree.label(), ratio);
+        return Optional.of(new Finding(Rule.RATIO_UNLIKELY, Finding.Subject.HEIGHT, detail));
+    }
+
+    /** A slip of units explains more than an odd shape, which explains more than a height off the curve. */
+    private static Finding join(Design design, Optional<Finding> shape, Outlier outlier) {
+        Finding off = offCurve(design, outlier);
+        return off.rule() == Rule.UNIT_SLIP ? off : shape.orElse(off);
     }
 
     private static Finding offCurve(Design design, Outlier outlier) {

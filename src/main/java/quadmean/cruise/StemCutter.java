@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import quadmean.design.Design;
-import quadmean.height.CurveTable;
+import quadmean.height.HeightFiller;
 import quadmean.height.HeightedTree;
 import quadmean.model.HeightSource;
 import quadmean.model.LogSettings;
@@ -27,11 +27,11 @@ import quadmean.volume.UsableHeight;
 final class StemCutter {
     private final Design design;
     private final WoodBooks books;
-    private final CurveTable curves;
+    private final HeightFiller curves;
     private final WoodAccount account;
     private final Map<String, TaperSpec> used = new TreeMap<>();
 
-    StemCutter(Design design, WoodBooks books, CurveTable curves, WoodAccount account) {
+    StemCutter(Design design, WoodBooks books, HeightFiller curves, WoodAccount account) {
         this.design = design;
         this.books = books;
         this.curves = curves;

@@ -97,6 +97,21 @@ final class WoodAccount {
         };
     }
 
+    /** What is odd about the trees noted since the last call, without their names. */
+    List<String> takeRemarks() {
+        if (withoutValue.isEmpty() && outside.isEmpty()) {
+            return List.of();
+        }
+        List<String> remarks = new ArrayList<>();
+        withoutValue.keySet().forEach(what -> remarks.add("with no " + what + ", counted with none"));
+        outside.keySet()
+                .forEach(
+                        equation -> remarks.add("outside the sizes that an equation was made from (" + equation + ")"));
+        withoutValue.clear();
+        outside.clear();
+        return remarks;
+    }
+
     List<String> notes() {
         List<String> notes = new ArrayList<>();
         withoutValue.forEach((what, trees) -> notes.add(count(trees.size()) + " with no " + what

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import quadmean.design.Design;
 import quadmean.estimate.CountedStem;
 import quadmean.estimate.Stem;
-import quadmean.height.CurveTable;
+import quadmean.height.HeightFiller;
 import quadmean.height.HeightedTree;
 import quadmean.model.BiomassSpec;
 import quadmean.model.CountedTrees;
@@ -41,7 +41,7 @@ final class Woods {
     private final Map<String, BiomassSpec> biomass = new TreeMap<>();
     private final Map<String, GreenWeight> greenWeights = new TreeMap<>();
 
-    Woods(Design design, WoodBooks books, CurveTable curves) {
+    Woods(Design design, WoodBooks books, HeightFiller curves) {
         this.design = design;
         this.books = books;
         this.cutter = new StemCutter(design, books, curves, account);
@@ -191,5 +191,10 @@ final class Woods {
 
     List<String> notes() {
         return account.notes();
+    }
+
+    /** What is odd about the trees since the last call, for those who count such trees and name none. */
+    List<String> takeRemarks() {
+        return account.takeRemarks();
     }
 }

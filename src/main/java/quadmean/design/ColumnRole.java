@@ -2,6 +2,8 @@ package quadmean.design;
 
 /** What a tally column means. */
 public enum ColumnRole {
+    /** Stand of an estate. */
+    STAND("stand", Measure.TEXT),
     PLOT("plot", Measure.TEXT),
     STRATUM("stratum", Measure.TEXT),
     TREE("tree", Measure.TEXT),

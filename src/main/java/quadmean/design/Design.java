@@ -57,6 +57,7 @@ import quadmean.units.UnitSystem;
  * @param layout how plots are laid out on the map, if the design says
  * @param simulation what cruises on paper need to know besides
  * @param followUp what is done during and after the cruise
+ * @param estate the stands, where the design is of many
  */
 public record Design(
         Path file,
@@ -91,7 +92,8 @@ public record Design(
         Optional<TractSettings> tract,
         Optional<LayoutSettings> layout,
         SimulationSettings simulation,
-        FollowUp followUp) {
+        FollowUp followUp,
+        Optional<EstateSettings> estate) {
     public Design {
         strata = List.copyOf(strata);
         tallies = List.copyOf(tallies);
@@ -147,7 +149,8 @@ public record Design(
                 tract,
                 layout,
                 simulation,
-                followUp);
+                followUp,
+                estate);
     }
 
     /**

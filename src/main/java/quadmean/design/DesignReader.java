@@ -92,7 +92,10 @@ public final class DesignReader {
         SelectionMethod method = selection
                 .choice("method", Options.of(SelectionMethod.values(), SelectionMethod::id))
                 .orElse(SelectionMethod.SIMPLE_RANDOM);
-        List<StratumEntry> strata = StrataParser.parse(root, cruise, selection, units, method);
+        Optional<EstateSettings> estate = EstateParser.parse(root, file, units);
+        List<StratumEntry> strata = estate.isPresent()
+                ? EstateParser.noStrata()
+                : StrataParser.parse(root, cruise, selection, units, method);
         Map<String, SpeciesEntry> species = SpeciesParser.parse(root);
         Map<String, VolumeSpec> volumes = VolumeParser.parse(root, species);
         Attribute target = cruise.choice("target_attribute", Options.of(TARGETS, Attribute::id))
@@ -125,7 +128,7 @@ public final class DesignReader {
                 species,
                 HeightParser.parse(root, units),
                 volumes,
-                PolicyParser.parse(root),
+                EstateParser.policies(PolicyParser.parse(root), estate.isPresent()),
                 PlanParser.parse(root, cruise, estimated(volumes, wood), file, units, sheets.heightEvery()),
                 FieldParser.sizes(output, units),
                 FieldParser.notes(cruise),
@@ -138,11 +141,13 @@ public final class DesignReader {
                 TractParser.parse(root, file),
                 LayoutParser.parse(root, strata, units),
                 SimulationParser.parse(root),
-                FollowUpParser.parse(root, file, units, tallies));
+                FollowUpParser.parse(root, file, units, tallies),
+                estate);
         checkFieldRules(root, design);
         PlotChecks.check(root, design);
         checkTiles(selection, root, design);
         EstimatorChecks.check(root, selection, design);
+        EstateChecks.check(root, cruise, selection, design);
         List.of(cruise, selection, output, root).forEach(Section::close);
         return design;
     }

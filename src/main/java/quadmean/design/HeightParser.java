@@ -15,6 +15,9 @@ final class HeightParser {
     /** In robust standard deviations; common practice, no source. */
     private static final double DEFAULT_OFF_CURVE = 4;
 
+    /** Of millions of good heights hundreds lie four deviations away; common practice, no source. */
+    private static final double ESTATE_OFF_CURVE = 6;
+
     private HeightParser() {}
 
     static Design.HeightEntry parse(Section root, UnitSystem units) {
@@ -22,7 +25,7 @@ final class HeightParser {
         Design.HeightEntry entry = new Design.HeightEntry(
                 s.number("breast_height", Range.POSITIVE, units.breastHeight()),
                 (int) s.number("min_heights", Range.AT_LEAST_THREE, DEFAULT_MIN_HEIGHTS),
-                s.number("off_curve", Range.POSITIVE, DEFAULT_OFF_CURVE),
+                s.number("off_curve", Range.POSITIVE, root.has("estate") ? ESTATE_OFF_CURVE : DEFAULT_OFF_CURVE),
                 readings(s, units.length()),
                 curves(s));
         s.close();

@@ -115,6 +115,12 @@ enum Range {
             return v > 0 && v <= 24;
         }
     },
+    HEIGHTS_PER_CURVE("a whole number from 10 to 100000") {
+        @Override
+        boolean holds(double value) {
+            return value == Math.rint(value) && value >= 10 && value <= 100_000;
+        }
+    },
     PLOT_COUNT("a whole number from 1 to 5000") {
         @Override
         boolean holds(double v) {

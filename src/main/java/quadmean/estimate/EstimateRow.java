@@ -1,5 +1,7 @@
 package quadmean.estimate;
 
+import quadmean.stats.Interval;
+import quadmean.stats.MeanEstimate;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
 import quadmean.units.Unit;
@@ -40,6 +42,38 @@ public record EstimateRow(
         String reason) {
     /** Code for all strata or all species. */
     public static final String ALL = "*";
+
+    /**
+     * The row of an estimate.
+     *
+     * @param confidence confidence level of its limits, in (0, 1)
+     */
+    static EstimateRow of(
+            String stratum,
+            String species,
+            Part part,
+            Attribute attribute,
+            Basis basis,
+            MeanEstimate e,
+            double confidence,
+            String reason) {
+        Interval limits = e.interval(confidence);
+        return new EstimateRow(
+                stratum,
+                species,
+                part,
+                attribute,
+                basis,
+                e.n(),
+                e.hasError() ? e.df() : Double.NaN,
+                e.mean(),
+                e.se(),
+                e.cvPercent(),
+                limits.lower(),
+                limits.upper(),
+                e.samplingErrorPercent(confidence),
+                reason);
+    }
 
     /** The unit of the estimate in a unit system. */
     public Unit unit(UnitSystem system) {

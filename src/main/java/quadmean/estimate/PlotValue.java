@@ -41,7 +41,12 @@ final class PlotValue {
 
     /** How many trees per hectare a stem of a plot stands for. */
     static double treesPerHa(PlotDesign design, SampledPlot plot, Stem stem) {
-        return stem.count() * Expansion.treesPerHa(design, stem.dbhCm()) / plot.inside();
+        return treesPerHa(design, stem) / plot.inside();
+    }
+
+    /** The same of a plot that lies wholly inside its stratum. */
+    static double treesPerHa(PlotDesign design, Stem stem) {
+        return stem.count() * Expansion.treesPerHa(design, stem.dbhCm());
     }
 
     /** Of one tree, in the metric unit of the attribute's total. */

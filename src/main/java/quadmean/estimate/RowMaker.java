@@ -3,7 +3,6 @@ package quadmean.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import quadmean.stats.Interval;
 import quadmean.stats.MeanEstimate;
 import quadmean.units.Attribute;
 import quadmean.units.BasalArea;
@@ -83,22 +82,7 @@ final class RowMaker {
     }
 
     private EstimateRow row(String species, Part part, Attribute attribute, Basis basis, MeanEstimate e) {
-        Interval limits = e.interval(settings.confidence());
-        return new EstimateRow(
-                stratum,
-                species,
-                part,
-                attribute,
-                basis,
-                e.n(),
-                e.hasError() ? e.df() : Double.NaN,
-                e.mean(),
-                e.se(),
-                e.cvPercent(),
-                limits.lower(),
-                limits.upper(),
-                e.samplingErrorPercent(settings.confidence()),
-                reason(attribute, e));
+        return EstimateRow.of(stratum, species, part, attribute, basis, e, settings.confidence(), reason(attribute, e));
     }
 
     private String reason(Attribute attribute, MeanEstimate e) {
@@ -126,7 +110,7 @@ final class RowMaker {
                 : sample.strataWithOnePlot().isEmpty() ? sample.whyNoError() : noError(sample);
     }
 
-    private static String nothing(Attribute attribute) {
+    static String nothing(Attribute attribute) {
         return switch (attribute) {
             case TREES, BASAL_AREA, QUADRATIC_MEAN_DIAMETER -> "no trees tallied here";
             case VOLUME, GREEN_WEIGHT -> "no volume: no tree here that counts in volume";

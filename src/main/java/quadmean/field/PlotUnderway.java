@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
+import quadmean.design.Design;
 import quadmean.model.CountedTrees;
 import quadmean.model.Plot;
+import quadmean.model.Problem;
 import quadmean.model.Rule;
 import quadmean.model.Tree;
 
@@ -43,12 +46,6 @@ final class PlotUnderway {
         return !trees.isEmpty() || !counted.isEmpty();
     }
 
-    /** The row that noted the plot as empty, if there is one that counts. */
-    @Nullable
-    Row emptyRow() {
-        return emptyRow;
-    }
-
     void noteEmpty(Row row, RowProblems problems) {
         if (emptyRow != null) {
             problems.add(
@@ -58,6 +55,19 @@ final class PlotUnderway {
             return;
         }
         emptyRow = row;
+    }
+
+    /** What is wrong with the row that noted the plot as empty, once it is known that the plot has trees. */
+    Optional<Problem> emptyRowProblem(Design design) {
+        return Optional.ofNullable(emptyRow)
+                .map(row -> new Problem(
+                        row.fileName(),
+                        row.line(),
+                        row.column(ColumnRole.PLOT),
+                        id,
+                        Rule.EMPTY_PLOT_HAS_TREES,
+                        design.policy(Rule.EMPTY_PLOT_HAS_TREES),
+                        "plot " + id + " has trees on other rows"));
     }
 
     /** Takes the plot's row on a sheet of plots; a second one is noted. */

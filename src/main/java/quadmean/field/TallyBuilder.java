@@ -78,24 +78,16 @@ final class TallyBuilder {
     }
 
     private void checkEmptyRow(PlotUnderway plot) {
-        Row row = plot.emptyRow();
-        if (row == null || !plot.hasTrees()) {
+        if (!plot.hasTrees()) {
             return;
         }
-        Policy policy = design.policy(Rule.EMPTY_PLOT_HAS_TREES);
-        String id = row.text(ColumnRole.PLOT);
-        problems.add(new Problem(
-                row.fileName(),
-                row.line(),
-                row.column(ColumnRole.PLOT),
-                id,
-                Rule.EMPTY_PLOT_HAS_TREES,
-                policy,
-                "plot " + id + " has trees on other rows"));
-        if (policy != Policy.KEEP) {
-            used--;
-            dropped++;
-        }
+        plot.emptyRowProblem(design).ifPresent(problem -> {
+            problems.add(problem);
+            if (problem.policy() != Policy.KEEP) {
+                used--;
+                dropped++;
+            }
+        });
     }
 
     private List<Plot> listedButAbsent() {

@@ -15,7 +15,7 @@ import quadmean.model.Progress;
 import quadmean.model.Tree;
 
 /** The curves of a stand, species by species, and the filling of heights from them. */
-public final class CurveTable {
+public final class CurveTable implements HeightFiller {
     private final SpeciesCurve pooled;
     private final Map<String, SpeciesCurve> byGroup;
     private final Map<String, SpeciesCurve> bySpecies;
@@ -114,6 +114,7 @@ public final class CurveTable {
     }
 
     /** The tree with its field height, or one filled from the curve of its species, calibrated to its plot where it can be. */
+    @Override
     public HeightedTree fill(Tree tree) {
         FieldHeight field = tree.height();
         if (field != null) {
@@ -200,7 +201,11 @@ public final class CurveTable {
     }
 
     private static HeightSource source(HeightCurve curve) {
-        return switch (curve.scope()) {
+        return source(curve.scope());
+    }
+
+    static HeightSource source(CurveScope scope) {
+        return switch (scope) {
             case SPECIES -> HeightSource.SPECIES_CURVE;
             case GROUP -> HeightSource.GROUP_CURVE;
             case POOLED -> HeightSource.POOLED_CURVE;

@@ -54,8 +54,14 @@ public record HeightCurve(
      * @return total height (m)
      */
     public double heightMetres(double dbhCm) {
+        return heightMetres(form(), parameters(), ratio.value(), units, breastHeight, dbhCm);
+    }
+
+    /** The same of any parameters and ratio. */
+    static double heightMetres(
+            CurveForm form, double[] parameters, double ratio, UnitSystem units, double breastHeight, double dbhCm) {
         double d = Unit.CENTIMETRE.convert(dbhCm, units.diameter());
-        double h = breastHeight + ratio.value() * CurveModel.of(form()).value(d, parameters());
+        double h = breastHeight + ratio * CurveModel.of(form).value(d, parameters);
         return units.length().convert(h, Unit.METRE);
     }
 

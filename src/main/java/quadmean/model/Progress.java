@@ -10,7 +10,11 @@ public interface Progress {
     enum Work {
         CURVES("Fitting height curves"),
         REFITS("Fitting curves to resampled plots"),
-        CRUISES("Cruising on paper");
+        CRUISES("Cruising on paper"),
+        /** The first pass over an estate, for its height curves. */
+        HEIGHTS("Drawing heights"),
+        /** The pass that adds an estate up. */
+        ROWS("Adding up plots");
 
         private final String words;
 
@@ -32,4 +36,13 @@ public interface Progress {
      * @param of pieces in all, above 0
      */
     void report(Work work, int done, int of);
+
+    /**
+     * Rows of an estate were read.
+     *
+     * @param work which pass
+     * @param rows rows so far, those of an earlier run that goes on too
+     * @param share share of the bytes of all files that were read so far, in [0, 1]
+     */
+    default void rows(Work work, long rows, double share) {}
 }

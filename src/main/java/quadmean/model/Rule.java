@@ -102,6 +102,29 @@ public enum Rule {
             "nothing, if the classes are right",
             Policy.KEEP,
             EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    STAND_UNKNOWN(
+            "stand-unknown",
+            "each row of an estate names a stand of the table of stands",
+            "write the stand as the table has it, or add it there",
+            Policy.DROP),
+    STAND_TABLE(
+            "stand-table",
+            "each row of the table of stands names a stand, none twice, with an area above zero",
+            "mend the row"),
+    STAND_WITHOUT_PLOTS(
+            "stand-without-plots",
+            "each stand of an estate has a plot",
+            "run plots in it; with keep its area is left out of what is estimated, which the output says",
+            Policy.KEEP,
+            EnumSet.of(Policy.REFUSE, Policy.KEEP)),
+    PLOT_SCATTERED(
+            "plot-scattered",
+            "the rows of a plot of an estate lie together, in one file",
+            "sort the tally by stand and plot; give two plots of one number numbers of their own"),
+    CURVE_FILE(
+            "curve-file",
+            "each row of a file of curves names region, species, form, units, breast height, ratio and the parameters of the form",
+            "take the file that an earlier run wrote, or mend the row"),
     SPECIES_MISSING("species-missing", "each tree has a species", "write the species", Policy.DROP),
     SPECIES_UNKNOWN(
             "species-unknown",

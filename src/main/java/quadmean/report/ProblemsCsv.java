@@ -11,14 +11,14 @@ import quadmean.model.Problem;
 
 /** The list of problems as a file. */
 public final class ProblemsCsv {
-    private static final List<String> HEADER =
+    static final List<String> HEADER =
             List.of("file", "row", "column", "value", "rule", "policy", "problem", "rule_says", "to_do");
 
     private ProblemsCsv() {}
 
     /** One row for each problem; {@code row} is empty where the whole file is meant. */
     public static Content of(List<Problem> problems) {
-        return Csv.of(HEADER, problems.stream().map(ProblemsCsv::row));
+        return Csv.of(HEADER, problems.stream().map(ProblemsCsv::cells));
     }
 
     /** Whether a file begins as such a list does, so that writing a new list over it loses no other data. */
@@ -29,7 +29,8 @@ public final class ProblemsCsv {
         }
     }
 
-    private static List<String> row(Problem p) {
+    /** The cells of a row. */
+    static List<String> cells(Problem p) {
         return List.of(
                 p.file(),
                 p.row() > 0 ? Long.toString(p.row()) : "",

@@ -107,6 +107,7 @@ record TallyColumns(List<Column> columns) {
     /** The head of a column in the words of the woods. */
     static String words(ColumnRole role) {
         return switch (role) {
+            case STAND -> "stand";
             case PLOT -> "plot";
             case STRATUM -> "stratum";
             case TREE -> "tree no.";

@@ -235,6 +235,7 @@ record PaperDesign(Design design, LayoutSettings layout, Map<String, Integer> pl
                 d.tract(),
                 layout,
                 d.simulation(),
-                FollowUp.NONE);
+                FollowUp.NONE,
+                Optional.empty());
     }
 }

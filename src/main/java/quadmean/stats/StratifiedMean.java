@@ -36,6 +36,18 @@ public final class StratifiedMean {
         return WeightedSum.of(weights, parts, rule, working);
     }
 
+    /**
+     * The mean of a simple random sample with its variance s²/n·(1 - n/N).
+     *
+     * @param m moments of the sample, of one unit or more
+     * @param populationUnits number of units N for the finite population correction; infinity for none
+     */
+    public static MeanEstimate simple(Moments m, double populationUnits) {
+        double variance = m.variance() / m.n() * StratumSample.unseen(m.n(), populationUnits);
+        double df = Double.isNaN(variance) ? 0 : m.n() - 1;
+        return new MeanEstimate(m.n(), df, m.mean(), Math.sqrt(variance), m.sd());
+    }
+
     /** The mean of a simple random sample, its weight left aside. */
     static MeanEstimate simple(StratumSample s) {
         return simple(s, Working.silent());
@@ -44,9 +56,7 @@ public final class StratifiedMean {
     /** The same, step by step. */
     static MeanEstimate simple(StratumSample s, Working working) {
         Moments m = Moments.of(s.values());
-        double variance = m.variance() / m.n() * s.unseen();
-        double df = Double.isNaN(variance) ? 0 : m.n() - 1;
-        MeanEstimate e = new MeanEstimate(m.n(), df, m.mean(), Math.sqrt(variance), m.sd());
+        MeanEstimate e = simple(m, s.populationUnits());
         working.mean("mean", "mean", "n", s.values(), m.mean(), Working.Scale.VALUE);
         if (m.n() > 1) {
             double[] deviations =
@@ -54,7 +64,7 @@ public final class StratifiedMean {
             String half = "(" + Working.SQUARES + ") / ({n} - 1)";
             working.sum("s²", "variance between them", half, deviations, m.variance(), Working.Scale.SQUARE);
             String formula = "{s²} / {n}" + working.unseen(s, "n");
-            working.step("v", "variance of the mean", formula, variance, Working.Scale.SQUARE);
+            working.step("v", "variance of the mean", formula, e.variance(), Working.Scale.SQUARE);
             working.error(e, "{n} - 1");
         }
         return e;

@@ -17,7 +17,11 @@ public record StratumSample(double weight, double populationUnits, double[] valu
 
     /** Share of the population's units that is still unseen, 1 - n/N, never below zero. */
     double unseen() {
-        return Math.max(0, 1 - values.length / populationUnits);
+        return unseen(values.length, populationUnits);
+    }
+
+    static double unseen(int n, double populationUnits) {
+        return Math.max(0, 1 - n / populationUnits);
     }
 
     /** The same design with other values. */

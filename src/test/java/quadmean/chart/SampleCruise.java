@@ -158,7 +158,8 @@ public final class SampleCruise {
                 d.tract(),
                 d.layout(),
                 d.simulation(),
-                d.followUp());
+                d.followUp(),
+                d.estate());
         VolumeSpec logarithmic = new VolumeSpec(
                 "PSME",
                 VolumeForm.SCHUMACHER_HALL,
@@ -241,7 +242,8 @@ public final class SampleCruise {
                 Optional.empty(),
                 Optional.empty(),
                 SimulationSettings.NONE,
-                FollowUp.NONE);
+                FollowUp.NONE,
+                Optional.empty());
     }
 
     private static StratumEntry stratum(String code, String name, double areaHa) {

@@ -1,0 +1,184 @@
+package quadmean.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import quadmean.estimate.EstateEstimate.Extent;
+import quadmean.estimate.EstateEstimate.StratumExtent;
+import quadmean.model.EstateOnePlot;
+import quadmean.model.EstateStand;
+import quadmean.stats.MeanEstimate;
+import quadmean.units.Attribute;
+import quadmean.units.BasalArea;
+import quadmean.units.Basis;
+
+/**
+ * Estimates an estate: each stand a simple random sample of its own, strata and the whole as sums over stands weighted by area, as a
+ * stratified sample is whose strata are the stands (Cochran 1977, chapter 5, from memory).
+ */
+public final class EstateEstimator {
+    /** Plots from which on the error of a mean diameter is given: common practice, no source. */
+    private static final int FEW_PLOTS = 3;
+
+    private final List<EstateStand> stands;
+    private final EstateSample sample;
+    private final EstimateSettings settings;
+
+    /**
+     * An estimator.
+     *
+     * @param stands the stands
+     * @param sums for each stand its sums, null without plots
+     * @param onePlot what becomes of stands with a single plot
+     */
+    public EstateEstimator(
+            List<EstateStand> stands,
+            List<@Nullable StandSums> sums,
+            EstimateSettings settings,
+            EstateOnePlot onePlot) {
+        this.stands = List.copyOf(stands);
+        this.settings = settings;
+        this.sample = new EstateSample(this.stands, new ArrayList<>(sums), settings, onePlot);
+    }
+
+    /** Number of stands, those without plots too. */
+    public int size() {
+        return stands.size();
+    }
+
+    /** A stand. */
+    public EstateStand stand(int i) {
+        return stands.get(i);
+    }
+
+    /** Number of plots of a stand. */
+    public int plots(int i) {
+        return sample.plots(i);
+    }
+
+    /** The species found in a stand, by code. */
+    public List<String> speciesOf(int i) {
+        StandSums sums = sample.sums(i);
+        return sums == null ? List.of() : List.copyOf(sums.bySpecies().keySet());
+    }
+
+    /**
+     * The rows of a stand that has plots: each attribute per hectare and in total, then the quadratic mean diameter.
+     *
+     * @param species a species, or {@link EstimateRow#ALL}
+     */
+    public List<EstimateRow> rows(int i, String species) {
+        return rows(stands.get(i).code(), List.of(i), species);
+    }
+
+    /** The estate as a whole, and its strata. */
+    public EstateEstimate estate() {
+        Map<String, List<Integer>> strata = new TreeMap<>();
+        List<Integer> all = new ArrayList<>();
+        for (int i = 0; i < stands.size(); i++) {
+            strata.computeIfAbsent(stands.get(i).stratum(), k -> new ArrayList<>())
+                    .add(i);
+            all.add(i);
+        }
+        List<EstimateRow> rows = new ArrayList<>(group(EstimateRow.ALL, all));
+        List<StratumExtent> extents = new ArrayList<>();
+        if (strata.size() > 1) {
+            strata.forEach((code, members) -> {
+                rows.addAll(group(code, members));
+                extents.add(new StratumExtent(code, extent(members)));
+            });
+        }
+        Extent whole = extent(all);
+        return new EstateEstimate(settings.confidence(), rows, whole, extents, notes(whole));
+    }
+
+    private List<EstimateRow> group(String code, List<Integer> members) {
+        List<Integer> sampled = members.stream().filter(i -> plots(i) > 0).toList();
+        if (sampled.isEmpty()) {
+            return List.of();
+        }
+        TreeSet<String> species = new TreeSet<>();
+        sampled.forEach(i -> species.addAll(speciesOf(i)));
+        List<EstimateRow> rows = new ArrayList<>(rows(code, sampled, EstimateRow.ALL));
+        species.forEach(s -> rows.addAll(rows(code, sampled, s)));
+        return rows;
+    }
+
+    private List<EstimateRow> rows(String code, List<Integer> members, String species) {
+        double areaHa = area(members);
+        List<EstimateRow> rows = new ArrayList<>();
+        List<Attribute> attributes = settings.attributes();
+        for (int a = 0; a < attributes.size(); a++) {
+            MeanEstimate mean = sample.mean(members, species, a);
+            rows.add(row(code, species, attributes.get(a), Basis.PER_AREA, mean));
+            rows.add(row(code, species, attributes.get(a), Basis.TOTAL, mean.times(areaHa)));
+        }
+        rows.add(row(code, species, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, diameter(members, species)));
+        return rows;
+    }
+
+    /** √(G/(k·N)), its error from that of the ratio G/N: the relative error of a square root is half as large. */
+    private MeanEstimate diameter(List<Integer> members, String species) {
+        MeanEstimate ratio = sample.ratio(members, species);
+        double qmd = BasalArea.quadraticMeanDiameter(ratio.mean(), 1);
+        double half = qmd / (2 * ratio.mean());
+        return ratio.n() < FEW_PLOTS
+                ? new MeanEstimate(ratio.n(), 0, qmd, Double.NaN, Double.NaN)
+                : new MeanEstimate(ratio.n(), ratio.df(), qmd, half * ratio.se(), half * ratio.sd());
+    }
+
+    private EstimateRow row(String code, String species, Attribute attribute, Basis basis, MeanEstimate e) {
+        return EstimateRow.of(
+                code, species, Part.ALL, attribute, basis, e, settings.confidence(), reason(attribute, e));
+    }
+
+    private String reason(Attribute attribute, MeanEstimate e) {
+        if (Double.isNaN(e.mean())) {
+            String why = settings.whyMissing(attribute);
+            return why.isEmpty() ? "no trees tallied here" : why;
+        }
+        if (!e.hasError()) {
+            return "no standard error: " + (e.n() < FEW_PLOTS ? "too few plots" : "a stand with one plot");
+        }
+        return e.mean() == 0 ? RowMaker.nothing(attribute) : "";
+    }
+
+    private double area(List<Integer> members) {
+        return members.stream().mapToDouble(i -> stands.get(i).areaHa()).sum();
+    }
+
+    private Extent extent(List<Integer> members) {
+        List<Integer> sampled = members.stream().filter(i -> plots(i) > 0).toList();
+        List<Integer> without = members.stream().filter(i -> plots(i) == 0).toList();
+        return new Extent(
+                sampled.size(),
+                area(sampled),
+                sampled.stream().mapToLong(this::plots).sum(),
+                (int) sampled.stream().filter(i -> plots(i) == 1).count(),
+                without.size(),
+                area(without));
+    }
+
+    private List<String> notes(Extent whole) {
+        List<String> notes = new ArrayList<>();
+        notes.add(
+                "Each stand is taken as a simple random sample of its plots, strata and the estate as sums over stands; limits are"
+                        + " by Student's t. Sampling errors do not hold the errors of height curves and of equations.");
+        if (whole.withoutPlots() > 0) {
+            notes.add(String.format(
+                    Locale.ROOT,
+                    "%d of %d stands have no plots: %.1f ha, which no total holds.",
+                    whole.withoutPlots(),
+                    stands.size(),
+                    whole.areaWithoutHa()));
+        }
+        if (whole.onePlot() > 0) {
+            notes.add(sample.onePlotNote(whole.onePlot()));
+        }
+        return notes;
+    }
+}

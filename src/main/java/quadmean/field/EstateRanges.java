@@ -1,0 +1,205 @@
+package quadmean.field;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.charset.Charset;
+import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import org.jspecify.annotations.Nullable;
+import quadmean.design.ColumnRole;
+
+/**
+ * Cuts the files of an estate into ranges of some megabytes, each of whole plots. Where the cuts lie depends on the files alone, so that
+ * what is added up range by range comes out the same whoever works on the ranges. A row is a line: a field that runs over several is
+ * refused later.
+ */
+public final class EstateRanges implements AutoCloseable {
+    /** Bytes of a range, about. */
+    static final int USUAL_BYTES = 1 << 22;
+
+    /** A plot of more is a tally without plot numbers. */
+    private static final int MOST_BYTES = 1 << 26;
+
+    private final List<EstateFile> files;
+    private final int usualBytes;
+    private final Queue<byte[]> spare = new ConcurrentLinkedQueue<>();
+    private EstatePosition at;
+    private @Nullable InputStream in;
+    private @Nullable FileChannel channel;
+    private byte[] kept = new byte[0];
+
+    private EstateRanges(List<EstateFile> files, EstatePosition from, int usualBytes) {
+        this.files = files;
+        this.at = from;
+        this.usualBytes = usualBytes;
+    }
+
+    /** The ranges behind a place. */
+    public static EstateRanges of(List<EstateFile> files, EstatePosition from) {
+        return new EstateRanges(files, from, USUAL_BYTES);
+    }
+
+    static EstateRanges of(List<EstateFile> files, EstatePosition from, int usualBytes) {
+        return new EstateRanges(files, from, usualBytes);
+    }
+
+    /**
+     * The next range; null behind the last one.
+     *
+     * @throws IOException if a file cannot be read
+     */
+    public @Nullable EstateRange next() throws IOException {
+        while (at.file() < files.size()) {
+            EstateFile file = files.get(at.file());
+            InputStream from = in == null ? open(file) : in;
+            EstateRange range = range(file, from);
+            if (range != null) {
+                at = range.after();
+                return range;
+            }
+            close();
+            at = new EstatePosition(at.file() + 1, 0, 0);
+        }
+        return null;
+    }
+
+    /** Takes the memory of a range back, whose rows were read. */
+    public void giveBack(EstateRange range) {
+        spare.add(range.bytes());
+    }
+
+    /** Bytes read from the disk so far, those of files before the first one too. */
+    public long bytesRead() throws IOException {
+        long bytes = 0;
+        for (int i = 0; i < at.file(); i++) {
+            bytes += files.get(i).size();
+        }
+        FileChannel open = channel;
+        return bytes + (open == null ? 0 : open.position());
+    }
+
+    private InputStream open(EstateFile file) throws IOException {
+        FileChannel disk = FileChannel.open(file.path(), StandardOpenOption.READ);
+        channel = disk;
+        if (at.line() == 0) {
+            at = new EstatePosition(at.file(), file.rowsFrom(), file.firstLine());
+        }
+        if (!EstateFile.isPacked(file.path())) {
+            disk.position(at.offset());
+            in = Channels.newInputStream(disk);
+        } else {
+            in = EstateFile.unpacked(file.path(), Channels.newInputStream(disk));
+            in.skipNBytes(at.offset());
+        }
+        kept = new byte[0];
+        return in;
+    }
+
+    /** A range from the stream; null at its end. */
+    private @Nullable EstateRange range(EstateFile file, InputStream from) throws IOException {
+        byte[] bytes = spare.poll();
+        if (bytes == null) {
+            bytes = new byte[usualBytes + (usualBytes >> 4)];
+        }
+        int length = kept.length;
+        if (length > bytes.length) {
+            bytes = new byte[2 * length];
+        }
+        System.arraycopy(kept, 0, bytes, 0, length);
+        int wanted = Math.max(usualBytes, length);
+        while (true) {
+            int more = from.readNBytes(bytes, length, Math.min(wanted, bytes.length) - length);
+            length += more;
+            boolean isEnd = length < Math.min(wanted, bytes.length);
+            int cut = isEnd ? length : lastPlot(file, bytes, length);
+            if (cut > 0 || isEnd) {
+                kept = Arrays.copyOfRange(bytes, cut, length);
+                return cut == 0 ? null : part(file, bytes, cut);
+            }
+            if (length >= MOST_BYTES) {
+                throw new PlotTooLongException(file.name(), at.line());
+            }
+            bytes = Arrays.copyOf(bytes, 2 * bytes.length);
+            wanted = bytes.length;
+        }
+    }
+
+    private EstateRange part(EstateFile file, byte[] bytes, int cut) {
+        long end = at.offset() + cut;
+        return new EstateRange(file, at.file(), bytes, cut, end, at.line(), lines(bytes, cut));
+    }
+
+    /** Line ends: of any kind, one for each. */
+    private static long lines(byte[] bytes, int length) {
+        long lines = 0;
+        for (int i = 0; i < length; i++) {
+            byte b = bytes[i];
+            if (b == '\n') {
+                lines++;
+            } else if (b == '\r' && (i + 1 == length || bytes[i + 1] != '\n')) {
+                lines++;
+            }
+        }
+        return lines;
+    }
+
+    /** Where the last plot starts that may go on beyond the bytes; 0 if it starts with them. */
+    private static int lastPlot(EstateFile file, byte[] bytes, int length) {
+        int end = lineStart(bytes, length);
+        String last = "";
+        while (end > 0) {
+            int start = lineStart(bytes, end - 1);
+            String plot = plot(file, bytes, start, end);
+            if (!plot.isEmpty()) {
+                if (!last.isEmpty() && !plot.equals(last)) {
+                    return end;
+                }
+                last = plot;
+            }
+            end = start;
+        }
+        return 0;
+    }
+
+    /** Where the line starts that a place lies in. */
+    private static int lineStart(byte[] bytes, int place) {
+        int start = place;
+        while (start > 0 && bytes[start - 1] != '\n') {
+            start--;
+        }
+        return start;
+    }
+
+    /** Stand and plot of a line; empty where it does not say. */
+    private static String plot(EstateFile file, byte[] bytes, int start, int end) {
+        Charset charset = file.charset();
+        String line = new String(bytes, start, end - start, charset);
+        List<String> fields;
+        try {
+            fields = EstateFiles.fields(line, file.header().file().separator());
+        } catch (RuntimeException e) {
+            return ""; // the reading of the rows says what is wrong
+        }
+        int stand = file.header().position().getOrDefault(ColumnRole.STAND, -1);
+        int plot = file.header().position().getOrDefault(ColumnRole.PLOT, -1);
+        boolean isWhole = fields.size() == file.header().size();
+        return isWhole && !fields.get(stand).isEmpty() && !fields.get(plot).isEmpty()
+                ? fields.get(stand) + '\u0000' + fields.get(plot)
+                : "";
+    }
+
+    @Override
+    public void close() throws IOException {
+        InputStream open = in;
+        in = null;
+        channel = null;
+        if (open != null) {
+            open.close();
+        }
+    }
+}

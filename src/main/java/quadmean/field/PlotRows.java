@@ -1,0 +1,275 @@
+package quadmean.field;
+
+import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import quadmean.design.ColumnRole;
+import quadmean.design.Design;
+import quadmean.model.Policy;
+import quadmean.model.Problem;
+import quadmean.model.Rule;
+import quadmean.model.Tree;
+
+/**
+ * Takes the rows of a range as the CSV library reads them and hands plots and trees on. Rows are held to the rules of
+ * {@link TallyReader}; readings that were in order before are known by their text.
+ *
+ * @param <T> what is made of a tree
+ */
+final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
+    /** No plot, or one of a stand that there is not. */
+    private static final int NOWHERE = -1;
+
+    private final Design design;
+    private final Header header;
+    private final EstateSink<T> sink;
+    private final TreeReader trees;
+    private final TreeMemo<T> memo;
+    private final long linesBefore;
+    private final PlotText text = new PlotText();
+    private final NumberSet numbers = new NumberSet();
+    private final List<Problem> problems = new ArrayList<>();
+    private final int standAt;
+    private final int plotAt;
+    private final int treeAt;
+    private final int[] heightsAt;
+    private long used;
+    private long dropped;
+    private long kept;
+    private int stand = NOWHERE;
+    private int kind;
+    private int treesOfPlot;
+    private @Nullable PlotUnderway underway;
+    private boolean isOneLine = true;
+    private boolean hasQuotes;
+    private boolean isEmptyLine;
+
+    /**
+     * Rows to come.
+     *
+     * @param linesBefore lines of the file before the first row
+     */
+    PlotRows(Design design, Header header, EstateSink<T> sink, TreeReader trees, TreeMemo<T> memo, long linesBefore) {
+        this.design = design;
+        this.header = header;
+        this.sink = sink;
+        this.trees = trees;
+        this.memo = memo;
+        this.linesBefore = linesBefore;
+        this.standAt = header.position().getOrDefault(ColumnRole.STAND, -1);
+        this.plotAt = header.position().getOrDefault(ColumnRole.PLOT, -1);
+        this.treeAt = header.position().getOrDefault(ColumnRole.TREE, -1);
+        this.heightsAt = Stream.of(ColumnRole.HEIGHT, ColumnRole.TOP)
+                .filter(header.position()::containsKey)
+                .mapToInt(header.position()::get)
+                .toArray();
+    }
+
+    /** Where the columns stand that say something of a tree itself. */
+    static int[] readings(Header header) {
+        return header.position().entrySet().stream()
+                .filter(e -> e.getKey() != ColumnRole.STAND
+                        && e.getKey() != ColumnRole.PLOT
+                        && e.getKey() != ColumnRole.TREE)
+                .mapToInt(e -> e.getValue())
+                .toArray();
+    }
+
+    @Override
+    protected void handleBegin(long line) {
+        text.begin(linesBefore + line);
+        isOneLine = true;
+        hasQuotes = false;
+        isEmptyLine = false;
+    }
+
+    @Override
+    protected void handleField(int field, char[] buffer, int offset, int length, boolean quoted) {
+        if (quoted) {
+            hasQuotes = true;
+            for (int i = offset; i < offset + length; i++) {
+                isOneLine &= buffer[i] != '\n' && buffer[i] != '\r';
+            }
+        }
+        text.add(buffer, offset, length);
+    }
+
+    @Override
+    protected void handleEmpty() {
+        isEmptyLine = true;
+    }
+
+    /** Nothing is kept of a row. */
+    @Override
+    protected @Nullable Object buildRecord() {
+        if (isEmptyLine) {
+            text.dropLast();
+        } else if (!isOneLine || text.fieldsOfLast() != header.size()) {
+            broken();
+        } else if (text.isEmpty(standAt) || text.isEmpty(plotAt)) {
+            nowhere();
+        } else {
+            if (text.rows() == 1 || !text.isAlike(plotAt, 0) || !text.isAlike(standAt, 0)) {
+                begin();
+            }
+            tree();
+        }
+        return null;
+    }
+
+    /** Whether the last row had quotes. */
+    boolean hasQuotes() {
+        return hasQuotes;
+    }
+
+    /** Ends the last plot. */
+    EstateRows finish() {
+        end();
+        return new EstateRows(used, dropped, kept, problems);
+    }
+
+    private void broken() {
+        Row row = row(text.rows() - 1);
+        RowProblems found = new RowProblems(design, row);
+        String whole = String.join(String.valueOf(header.file().separator()), row.fields());
+        String what = isOneLine
+                ? "the row has " + row.fields().size() + " fields"
+                : "a field runs over several lines; a quote is missing or too many";
+        found.add(Rule.ROW_LENGTH, "", whole, what);
+        account(found);
+        text.dropLast();
+    }
+
+    private void nowhere() {
+        RowProblems found = new RowProblems(design, row(text.rows() - 1));
+        if (text.isEmpty(standAt)) {
+            found.add(Rule.STAND_UNKNOWN, ColumnRole.STAND, "the row names no stand");
+        }
+        if (text.isEmpty(plotAt)) {
+            found.add(Rule.PLOT_MISSING, ColumnRole.PLOT, "the row names no plot");
+        }
+        account(found);
+        text.dropLast();
+    }
+
+    private void begin() {
+        end();
+        text.keepLast();
+        numbers.clear();
+        underway = null;
+        treesOfPlot = 0;
+        stand = sink.stand(text.text(standAt));
+        if (stand >= 0) {
+            kind = sink.kind(stand);
+            sink.begin(stand, text.text(plotAt), text.line(0));
+        }
+    }
+
+    private void end() {
+        if (stand >= 0) {
+            PlotUnderway plot = underway;
+            if (plot != null && treesOfPlot > 0) {
+                plot.emptyRowProblem(design).ifPresent(this::takeBack);
+            }
+            sink.end();
+        }
+        stand = NOWHERE;
+    }
+
+    /** A row that counted does so no more, unless its problem is kept. */
+    private void takeBack(Problem problem) {
+        problems.add(problem);
+        if (problem.policy() == Policy.KEEP) {
+            kept++;
+        } else {
+            used--;
+            dropped++;
+        }
+    }
+
+    private void tree() {
+        if (stand < 0) {
+            RowProblems found = new RowProblems(design, row(text.rows() - 1));
+            String code = text.text(standAt);
+            found.add(
+                    Rule.STAND_UNKNOWN, ColumnRole.STAND, "there is no stand \"" + code + "\" in the table of stands");
+            account(found);
+            return;
+        }
+        boolean isNew = underway == null && (treeAt < 0 || text.isEmpty(treeAt) || numbers.add(text.hash(treeAt)));
+        boolean isMeasured = isMeasured();
+        T known = isMeasured || !isNew ? null : memo.find(text, kind);
+        if (known == null) {
+            read(isNew, isMeasured);
+        } else {
+            take(known);
+            used++;
+        }
+    }
+
+    /** Trees with a height hardly ever read alike; they would only fill the memory. */
+    private boolean isMeasured() {
+        for (int at : heightsAt) {
+            if (!text.isEmpty(at)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void read(boolean isNew, boolean isMeasured) {
+        Row row = row(text.rows() - 1);
+        RowProblems found = new RowProblems(design, row);
+        if (row.isEmptyPlot()) {
+            plot().noteEmpty(row, found);
+        } else {
+            if (!isNew) {
+                plot().checkRepeats(row, found);
+            }
+            Tree tree = trees.read(row, found);
+            T made = tree == null ? null : sink.work(stand, tree, found::add);
+            if (made != null && !found.isOut()) {
+                take(made);
+                if (found.list().isEmpty() && !isMeasured) {
+                    memo.put(text, kind, made);
+                }
+            }
+        }
+        account(found);
+    }
+
+    private void take(T tree) {
+        treesOfPlot++;
+        sink.add(tree);
+    }
+
+    /** The plot with the numbers of the rows before, which is made where a row has something to it. */
+    private PlotUnderway plot() {
+        PlotUnderway plot = underway;
+        if (plot == null) {
+            plot = new PlotUnderway(text.text(plotAt), "");
+            for (int i = 0; i < text.rows() - 1; i++) {
+                Row before = row(i);
+                plot.checkRepeats(before, new RowProblems(design, before));
+            }
+            underway = plot;
+        }
+        return plot;
+    }
+
+    private Row row(int i) {
+        return new Row(header.file(), text.line(i), text.fields(i), header.position(), List.of(), header.names());
+    }
+
+    private void account(RowProblems row) {
+        problems.addAll(row.list());
+        if (row.isOut()) {
+            dropped++;
+        } else {
+            used++;
+            kept += row.list().isEmpty() ? 0 : 1;
+        }
+    }
+}
