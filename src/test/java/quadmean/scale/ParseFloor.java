@@ -1,6 +1,8 @@
 package quadmean.scale;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,18 +23,19 @@ public final class ParseFloor {
 
     private ParseFloor() {}
 
-    /** Prints one line for each pass: rows, sums, seconds on the wall, rows a second. */
+    /** Prints one line for each pass: rows, sums, seconds on the wall and of processors, rows a second on the wall. */
     public static void main(String[] args) throws IOException, InterruptedException, ExecutionException {
         int threads = Integer.parseInt(args[1]);
         FloorReader reader = FloorReader.valueOf(args[3].toUpperCase(Locale.ROOT));
         long begin = System.nanoTime();
         for (int pass = 1; pass <= Integer.parseInt(args[2]); pass++) {
             long start = System.nanoTime();
+            long processors = processorTime();
             FloorSums sums = read(Path.of(args[0]), threads, reader);
             double seconds = (System.nanoTime() - start) / 1e9;
             System.out.printf(
                     Locale.ROOT,
-                    "%s, %d threads, pass %d: %d rows, %d trees, sum of dbh %.1f, %d heights, sum %.1f, %.3f s, %.0f rows/s%n",
+                    "%s, %d threads, pass %d: %d rows, %d trees, sum of dbh %.1f, %d heights, sum %.1f, %.3f s, %.3f s of processors, %.0f rows/s%n",
                     args[3],
                     threads,
                     pass,
@@ -42,9 +45,15 @@ public final class ParseFloor {
                     sums.heights(),
                     sums.heightSum(),
                     seconds,
+                    (processorTime() - processors) / 1e9,
                     sums.rows() / seconds);
         }
         System.out.printf(Locale.ROOT, "all passes: %.3f s%n", (System.nanoTime() - begin) / 1e9);
+    }
+
+    /** Nanoseconds of all threads, the compiler's too: what other work on the machine disturbs least. */
+    private static long processorTime() {
+        return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
     }
 
     /** Reads a tally once: ranges of it by as many threads as are asked for, sums in the order of the ranges. */
