@@ -6,10 +6,15 @@ PLOT_HA <- 0.04
 read_estate <- function(dir) {
   tally <- list.files(file.path(dir, "tally"), full.names = TRUE)
   if (!length(tally)) tally <- list.files(dir, "^tally[.]csv([.]gz)?$", full.names = TRUE)
+  if (!length(tally)) stop("no tally.csv, tally.csv.gz or folder tally in ", dir)
   classes <- list(character = c("stand", "species"), integer = c("plot", "tree"), numeric = c("dbh_cm", "height_m"))
   list(
     stands = fread(file.path(dir, "stands.csv")),
-    trees = rbindlist(lapply(tally, fread, colClasses = classes, na.strings = "")))
+    trees = rbindlist(lapply(tally, function(file) {
+      # fread unpacks by itself only with a further package.
+      if (grepl("[.]gz$", file)) fread(cmd = paste("gzip -dc", shQuote(file)), colClasses = classes, na.strings = "")
+      else fread(file, colClasses = classes, na.strings = "")
+    })))
 }
 
 # ln V = a + b ln D + c ln H of every species, out of the design.
