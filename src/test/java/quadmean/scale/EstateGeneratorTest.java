@@ -88,14 +88,24 @@ class EstateGeneratorTest {
                         .count());
     }
 
-    /** Within four standard errors of what was asked for, of a binomial share or of the spread that the stands have. */
+    /**
+     * Within four standard errors of what was asked for: of uniform numbers of plots (2 to 10), of a ratio over stands whose
+     * levels are lognormal, of binomial shares.
+     */
     @Test
     void anEstateIsAsLargeAsItWasAskedToBe() throws IOException {
         EstateCount count = write(SIZE, plain("estate"));
-        assertEquals(SIZE.plotsPerStand(), (double) count.plots() / count.stands(), 4 * 2.7 / 20);
-        assertEquals(SIZE.treesPerPlot(), (double) count.trees() / count.plots(), 4 * 0.36 * 8 / 20 * 1.2);
-        assertEquals(0.1, (double) count.heights() / count.trees(), 4 * Math.sqrt(0.09 / count.trees()));
-        assertEquals(0.01, (double) count.emptyPlots() / count.plots(), 4 * Math.sqrt(0.0099 / count.plots()));
+        double plotsSd = Math.sqrt((9 * 9 - 1) / 12.0);
+        double plotsCv = plotsSd / SIZE.plotsPerStand();
+        double levelSd = SIZE.treesPerPlot() * Math.sqrt(Math.exp(0.35 * 0.35) - 1);
+        double stands = Math.sqrt(SIZE.stands());
+        assertEquals(SIZE.plotsPerStand(), (double) count.plots() / count.stands(), 4 * plotsSd / stands);
+        assertEquals(
+                SIZE.treesPerPlot(),
+                (double) count.trees() / count.plots(),
+                4 * levelSd * Math.sqrt(1 + plotsCv * plotsCv) / stands);
+        assertEquals(0.1, (double) count.heights() / count.trees(), 4 * Math.sqrt(0.1 * 0.9 / count.trees()));
+        assertEquals(0.01, (double) count.emptyPlots() / count.plots(), 4 * Math.sqrt(0.01 * 0.99 / count.plots()));
     }
 
     @Test
