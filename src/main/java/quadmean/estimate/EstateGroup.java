@@ -1,7 +1,9 @@
 package quadmean.estimate;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.MomentSums;
@@ -16,6 +18,8 @@ final class EstateGroup {
     private final @Nullable MomentSums[] sums;
     private final double[] weights;
     private final String species;
+    private final double areaHa;
+    private final Map<Integer, MeanEstimate> means = new HashMap<>();
 
     EstateGroup(EstateSample sample, List<Integer> members, String species) {
         this.sample = sample;
@@ -27,6 +31,7 @@ final class EstateGroup {
         for (int i : this.members) {
             area += sample.stand(i).areaHa();
         }
+        this.areaHa = area;
         for (int k = 0; k < weights.length; k++) {
             int i = this.members[k];
             sums[k] = sample.sums(i, species);
@@ -39,20 +44,19 @@ final class EstateGroup {
         Moments of(MomentSums sums, int plots);
     }
 
-    /** Mean per hectare of an attribute. */
-    MeanEstimate mean(int attribute) {
-        return join((s, n) -> s.moments(attribute, n), attribute);
+    /** Area of the stands (ha). */
+    double areaHa() {
+        return areaHa;
     }
 
-    /**
-     * Ratio of basal area to trees. Its error is that of the mean of (G - ratio·N)/mean(N) (linearisation; Cochran 1977, section 2.11,
-     * from memory); stands with one plot have no part in it.
-     */
-    MeanEstimate ratio(MeanEstimate trees, MeanEstimate basalArea) {
-        double ratio = basalArea.mean() / trees.mean();
-        MeanEstimate linear =
-                join((s, n) -> s.beyond(ratio, n), EstateSample.NOTHING).times(1 / trees.mean());
-        return new MeanEstimate(linear.n(), linear.df(), ratio, linear.se(), linear.sd());
+    /** Mean per hectare of an attribute. */
+    MeanEstimate mean(int attribute) {
+        return means.computeIfAbsent(attribute, a -> join((s, n) -> s.moments(a, n), a));
+    }
+
+    /** Mean per hectare of basal area beyond a multiple of the trees; stands with one plot have no part in its error. */
+    MeanEstimate beyond(double ratio) {
+        return join((s, n) -> s.beyond(ratio, n), EstateSample.NOTHING);
     }
 
     private MeanEstimate join(InStand moments, int attribute) {

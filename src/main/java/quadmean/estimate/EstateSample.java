@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import quadmean.model.DegreesRule;
@@ -72,6 +73,14 @@ final class EstateSample {
             return null;
         }
         return species.equals(EstimateRow.ALL) ? s.all() : s.of(species);
+    }
+
+    /** Adds the species found in a stand to others. */
+    void addSpecies(int stand, Set<String> to) {
+        StandSums s = sums.get(stand);
+        if (s != null) {
+            s.addSpecies(to);
+        }
     }
 
     /** Moments where no plot has any. */

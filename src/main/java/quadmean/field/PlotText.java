@@ -6,6 +6,14 @@ import java.util.List;
 
 /** The text of the rows of a plot, kept without an object for each field. */
 final class PlotText {
+    private static final int MOST_DIGITS = 15;
+    private static final double[] POWERS = {
+        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
+
+    /** Ends a field in a key; no text has it. */
+    private static final char END = '\uFFFF';
+
     private char[] letters = new char[4096];
     /** Where each field ends; that of the row before first. */
     private int[] ends = new int[1024];
@@ -140,6 +148,30 @@ final class PlotText {
         return new String(letters, start(a), ends[a] - start(a));
     }
 
+    /**
+     * A field of the last row that is a plain number of up to 15 digits, without a sign; NaN for all else. Whole numbers up to 10¹⁵ and
+     * powers of ten are exact, so that their quotient is the double next to the number (by algebra).
+     */
+    double plainNumber(int field, char decimal) {
+        int a = firstFields[rows - 1] + field;
+        long digits = 0;
+        int n = 0;
+        int behind = -1;
+        for (int i = start(a); i < ends[a]; i++) {
+            char c = letters[i];
+            if (c >= '0' && c <= '9') {
+                digits = 10 * digits + (c - '0');
+                n++;
+                behind += behind >= 0 ? 1 : 0;
+            } else if (c == decimal && behind < 0 && n > 0) {
+                behind = 0;
+            } else {
+                return Double.NaN;
+            }
+        }
+        return n == 0 || n > MOST_DIGITS ? Double.NaN : behind <= 0 ? digits : digits / POWERS[behind];
+    }
+
     /** The fields of a row. */
     List<String> fields(int row) {
         int first = firstFields[row];
@@ -170,31 +202,45 @@ final class PlotText {
         return z ^ (z >>> 32);
     }
 
-    /** A kind and some fields of the last row, one after the other, each before a sign that no text has. */
-    char[] key(int kind, int[] some) {
-        StringBuilder key = new StringBuilder(32).append((char) kind);
+    /** Letters that the key of some fields of the last row takes. */
+    int keyLength(int[] some) {
+        int n = 1 + some.length;
         for (int field : some) {
             int a = firstFields[rows - 1] + field;
-            key.append(letters, start(a), ends[a] - start(a)).append('\uFFFF');
+            n += ends[a] - start(a);
         }
-        return key.toString().toCharArray();
+        return n;
     }
 
-    /** Whether a kind and some fields of the last row make the key that stands between two places of a text. */
-    boolean matches(char[] keys, int from, int to, int kind, int[] some) {
+    /** Writes a kind and some fields of the last row, each before a sign that no text has, into a text of keys. */
+    void key(char[] keys, int from, int kind, int[] some) {
+        int at = from;
+        keys[at++] = (char) kind;
+        for (int field : some) {
+            int a = firstFields[rows - 1] + field;
+            int n = ends[a] - start(a);
+            System.arraycopy(letters, start(a), keys, at, n);
+            at += n;
+            keys[at++] = END;
+        }
+    }
+
+    /** Whether a kind and some fields of the last row make the key that stands at a place of a text of keys. */
+    boolean matches(char[] keys, int from, int width, int kind, int[] some) {
         if (keys[from] != (char) kind) {
             return false;
         }
         int at = from + 1;
+        int to = from + width;
         for (int field : some) {
             int a = firstFields[rows - 1] + field;
             int start = start(a);
             int n = ends[a] - start;
-            if (at + n >= to || keys[at + n] != '\uFFFF' || !isSame(letters, start, n, keys, at, n)) {
+            if (at + n >= to || keys[at + n] != END || !isSame(letters, start, n, keys, at, n)) {
                 return false;
             }
             at += n + 1;
         }
-        return at == to;
+        return true;
     }
 }
