@@ -76,7 +76,7 @@ public final class EstateEstimator {
      */
     public List<EstimateRow> rows(int i, String species) {
         EstateGroup alone = new EstateGroup(sample, List.of(i), species);
-        return rows(stands.get(i).code(), species, new EstateUnion(List.of(alone), sample.rule()));
+        return rows(stands.get(i).code(), species, new EstateUnion(alone, sample.rule()));
     }
 
     /** The estate as a whole, and its strata. */
@@ -123,9 +123,7 @@ public final class EstateEstimator {
         List<EstimateRow> rows =
                 new ArrayList<>(rows(EstimateRow.ALL, species, new EstateUnion(groups, sample.rule())));
         Iterator<EstateGroup> group = groups.iterator();
-        strata.keySet()
-                .forEach(code ->
-                        rows.addAll(rows(code, species, new EstateUnion(List.of(group.next()), sample.rule()))));
+        strata.keySet().forEach(code -> rows.addAll(rows(code, species, new EstateUnion(group.next(), sample.rule()))));
         return rows;
     }
 

@@ -19,11 +19,23 @@ final class EstateUnion {
     private final double areaHa;
     private final DegreesOfFreedom rule;
 
+    /** A single group. */
+    EstateUnion(EstateGroup group, DegreesOfFreedom rule) {
+        this(List.of(group), rule);
+    }
+
     EstateUnion(List<EstateGroup> groups, DegreesOfFreedom rule) {
         this.groups = groups;
         this.rule = rule;
-        this.areaHa = groups.stream().mapToDouble(EstateGroup::areaHa).sum();
-        this.weights = groups.stream().mapToDouble(g -> g.areaHa() / areaHa).toArray();
+        double area = 0;
+        for (EstateGroup group : groups) {
+            area += group.areaHa();
+        }
+        this.areaHa = area;
+        this.weights = new double[groups.size()];
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = groups.get(i).areaHa() / area;
+        }
     }
 
     /** Area of all stands (ha). */
@@ -48,7 +60,8 @@ final class EstateUnion {
     }
 
     private MeanEstimate join(Function<EstateGroup, MeanEstimate> of) {
-        List<MeanEstimate> parts = groups.stream().map(of).toList();
-        return parts.size() == 1 ? parts.get(0) : WeightedSum.of(weights, parts, rule);
+        return groups.size() == 1
+                ? of.apply(groups.get(0))
+                : WeightedSum.of(weights, groups.stream().map(of).toList(), rule);
     }
 }

@@ -201,7 +201,7 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
             account(found);
             return;
         }
-        boolean isNew = underway == null && (treeAt < 0 || text.isEmpty(treeAt) || numbers.add(text.hash(treeAt)));
+        boolean isNew = underway == null && (treeAt < 0 || text.word(treeAt) == 0 || numbers.add(treeNumber()));
         int known = isNew ? memo.find(text, kind) : TreeMemo.UNKNOWN;
         if (known == TreeMemo.UNKNOWN || isWritten(topAt)) {
             read(isNew);
@@ -211,6 +211,12 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         } else if (!isMeasured(memo.tree(known))) {
             read(isNew);
         }
+    }
+
+    /** The tree's number in its plot, as a number; what is no word may share it, which then only means a closer look. */
+    private long treeNumber() {
+        long word = text.word(treeAt);
+        return word == PlotText.NO_WORD ? text.hash(treeAt) : word;
     }
 
     private boolean isWritten(int field) {

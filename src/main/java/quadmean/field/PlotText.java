@@ -11,8 +11,11 @@ final class PlotText {
         1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
     };
 
-    /** Ends a field in a key; no text has it. */
-    private static final char END = '\uFFFF';
+    /** In place of a word: the text is no word. */
+    static final long NO_WORD = -1;
+
+    private static final int LONGEST_WORD = 8;
+    private static final int LAST_ASCII = 127;
 
     private char[] letters = new char[4096];
     /** Where each field ends; that of the row before first. */
@@ -23,8 +26,11 @@ final class PlotText {
     private long[] lines = new long[128];
     private int rows;
     private int fieldsOfLast;
-    /** A number for each field of the last row, the same for the same text. */
-    private long[] hashes = new long[16];
+    /** Fields of the last row as words: up to eight ASCII letters in one number, which is the whole text. */
+    private long[] words = new long[16];
+
+    /** The same of the first row of the plot. */
+    private long[] firstWords = new long[16];
 
     /** Starts a row. */
     void begin(long line) {
@@ -51,14 +57,16 @@ final class PlotText {
         int at = fields == 0 ? 0 : ends[fields - 1];
         makeRoom(at + to - from);
         char[] into = letters;
-        long hash = 1;
+        long word = 0;
+        int all = 0;
         for (int i = from; i < to; i++) { // fields are too short for a block copy to pay
             char c = buffer[i];
             into[at++] = c;
-            hash = hash * 31 + c;
+            word = word << 8 | c;
+            all |= c;
         }
         ends[fields++] = at;
-        hashes[fieldsOfLast++] = hash;
+        words[fieldsOfLast++] = to - from <= LONGEST_WORD && all <= LAST_ASCII ? word : NO_WORD;
     }
 
     private void makeRoom(int end) {
@@ -68,8 +76,9 @@ final class PlotText {
         if (fields == ends.length) {
             ends = Arrays.copyOf(ends, 2 * fields);
         }
-        if (fieldsOfLast == hashes.length) {
-            hashes = Arrays.copyOf(hashes, 2 * fieldsOfLast);
+        if (fieldsOfLast == words.length) {
+            words = Arrays.copyOf(words, 2 * fieldsOfLast);
+            firstWords = Arrays.copyOf(firstWords, 2 * fieldsOfLast);
         }
     }
 
@@ -97,6 +106,7 @@ final class PlotText {
 
     /** Forgets all rows but the last. */
     void keepLast() {
+        System.arraycopy(words, 0, firstWords, 0, fieldsOfLast);
         if (rows < 2) {
             return;
         }
@@ -119,22 +129,16 @@ final class PlotText {
 
     /** Whether a field of the last row reads as it does in the first row. */
     boolean isAsInFirst(int field) {
+        if (words[field] != NO_WORD || firstWords[field] != NO_WORD) {
+            return words[field] == firstWords[field];
+        }
         int a = firstFields[rows - 1] + field;
-        int from = start(a);
-        int first = start(field);
-        return isSame(letters, from, ends[a] - from, letters, first, ends[field] - first);
+        return Arrays.equals(letters, start(a), ends[a], letters, start(field), ends[field]);
     }
 
-    private static boolean isSame(char[] one, int from, int n, char[] other, int otherFrom, int otherN) {
-        if (n != otherN) {
-            return false;
-        }
-        for (int i = 0; i < n; i++) { // too short for a comparison of blocks to pay
-            if (one[from + i] != other[otherFrom + i]) {
-                return false;
-            }
-        }
-        return true;
+    /** A field of the last row as a word; {@link #NO_WORD} if it is none. */
+    long word(int field) {
+        return words[field];
     }
 
     boolean isEmpty(int field) {
@@ -185,62 +189,11 @@ final class PlotText {
 
     /** A number made of a field of the last row, the same for the same text. */
     long hash(int field) {
-        return spread(hashes[field]);
-    }
-
-    /** The same of some fields together. */
-    long hash(int[] some, long seed) {
-        long h = seed;
-        for (int field : some) {
-            h = (h ^ hashes[field]) * 0x9E3779B97F4A7C15L;
+        int a = firstFields[rows - 1] + field;
+        long h = 1;
+        for (int i = start(a); i < ends[a]; i++) {
+            h = h * 31 + letters[i];
         }
-        return spread(h);
-    }
-
-    private static long spread(long h) {
-        long z = h * 0x9FB21C651E98DF25L;
-        return z ^ (z >>> 32);
-    }
-
-    /** Letters that the key of some fields of the last row takes. */
-    int keyLength(int[] some) {
-        int n = 1 + some.length;
-        for (int field : some) {
-            int a = firstFields[rows - 1] + field;
-            n += ends[a] - start(a);
-        }
-        return n;
-    }
-
-    /** Writes a kind and some fields of the last row, each before a sign that no text has, into a text of keys. */
-    void key(char[] keys, int from, int kind, int[] some) {
-        int at = from;
-        keys[at++] = (char) kind;
-        for (int field : some) {
-            int a = firstFields[rows - 1] + field;
-            int n = ends[a] - start(a);
-            System.arraycopy(letters, start(a), keys, at, n);
-            at += n;
-            keys[at++] = END;
-        }
-    }
-
-    /** Whether a kind and some fields of the last row make the key that stands at a place of a text of keys. */
-    boolean matches(char[] keys, int from, int width, int kind, int[] some) {
-        if (keys[from] != (char) kind) {
-            return false;
-        }
-        int at = from + 1;
-        int to = from + width;
-        for (int field : some) {
-            int a = firstFields[rows - 1] + field;
-            int start = start(a);
-            int n = ends[a] - start;
-            if (at + n >= to || keys[at + n] != END || !isSame(letters, start, n, keys, at, n)) {
-                return false;
-            }
-            at += n + 1;
-        }
-        return true;
+        return -Math.abs(h);
     }
 }

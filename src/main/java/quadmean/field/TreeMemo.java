@@ -6,26 +6,25 @@ import org.jspecify.annotations.Nullable;
 import quadmean.model.Tree;
 
 /**
- * Trees whose readings were seen before, with their numbers, as many as there is room for. A reading takes one place among the slots and one among the texts,
- * which lie in the order in which they came: the common readings come early, and stay in the nearest memory of the processor.
+ * Trees whose readings were seen before, with their numbers, as many as there is room for. Readings are kept as words
+ * ({@link PlotText#word}), so that a few comparisons of numbers tell whether they are the same; others are not kept.
  */
 final class TreeMemo {
     /** In place of an entry: these readings are not known. */
     static final int UNKNOWN = 0;
 
     private static final int FIRST_SLOTS = 1 << 10;
-    private static final int LETTERS_PER_COLUMN = 8;
 
     private final int[] columns;
     private final int room;
+    /** Numbers of a key: the kind of the stand, and a word for each column. */
     private final int width;
-    /** Number of an entry, from 1, below the upper half of its hash; 0 for a free slot. At most half of the slots are taken. */
-    private long[] slots = new long[FIRST_SLOTS];
+    /** Number of an entry, from 1; 0 for a free slot. At most half of the slots are taken. */
+    private int[] slots = new int[FIRST_SLOTS];
 
-    private long[] hashes = new long[FIRST_SLOTS / 2 + 1];
     private int[] numbers = new int[FIRST_SLOTS / 2 + 1];
     private @Nullable Tree[] trees = new Tree[FIRST_SLOTS / 2 + 1];
-    private char[] letters;
+    private long[] keys;
     private int size;
 
     /**
@@ -37,23 +36,33 @@ final class TreeMemo {
     TreeMemo(int[] columns, int room) {
         this.columns = columns.clone();
         this.room = room;
-        this.width = LETTERS_PER_COLUMN * Math.max(2, columns.length);
-        this.letters = new char[width * numbers.length];
+        this.width = columns.length + 1;
+        this.keys = new long[width * numbers.length];
     }
 
     /** The entry of the readings of the last row, in stands of a kind; {@link #UNKNOWN} for none. */
     int find(PlotText text, int kind) {
-        long hash = text.hash(columns, kind);
-        int at = (int) hash & (slots.length - 1);
-        long slot = slots[at];
-        while (slot != 0) {
-            if ((slot ^ hash) >>> 32 == 0 && text.matches(letters, width * (int) slot, width, kind, columns)) {
-                return (int) slot;
-            }
-            at = (at + 1) & (slots.length - 1);
-            slot = slots[at];
+        long hash = kind;
+        for (int column : columns) {
+            hash = (hash ^ text.word(column)) * 0x9E3779B97F4A7C15L;
         }
-        return UNKNOWN;
+        int at = slot(hash);
+        while (slots[at] != UNKNOWN && !isSame(width * slots[at], text, kind)) {
+            at = (at + 1) & (slots.length - 1);
+        }
+        return slots[at];
+    }
+
+    private boolean isSame(int from, PlotText text, int kind) {
+        if (keys[from] != kind) {
+            return false;
+        }
+        for (int i = 0; i < columns.length; i++) {
+            if (keys[from + 1 + i] != text.word(columns[i])) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The number of an entry. */
@@ -68,7 +77,12 @@ final class TreeMemo {
 
     /** Whether the readings of the last row, which are new, can be kept. */
     boolean hasRoom(PlotText text) {
-        return size < room && text.keyLength(columns) <= width;
+        for (int column : columns) {
+            if (text.word(column) == PlotText.NO_WORD) {
+                return false;
+            }
+        }
+        return size < room;
     }
 
     /** Keeps the tree of the last row, for which there is room, and its number. */
@@ -77,8 +91,10 @@ final class TreeMemo {
         if (2 * size > slots.length) {
             grow();
         }
-        text.key(letters, width * size, kind, columns);
-        hashes[size] = text.hash(columns, kind);
+        keys[width * size] = kind;
+        for (int i = 0; i < columns.length; i++) {
+            keys[width * size + 1 + i] = text.word(columns[i]);
+        }
         numbers[size] = number;
         trees[size] = tree;
         enter(size);
@@ -86,21 +102,28 @@ final class TreeMemo {
 
     private void grow() {
         int more = 2 * slots.length;
-        slots = new long[more];
-        hashes = Arrays.copyOf(hashes, more / 2 + 1);
+        slots = new int[more];
         numbers = Arrays.copyOf(numbers, more / 2 + 1);
         trees = Arrays.copyOf(trees, numbers.length);
-        letters = Arrays.copyOf(letters, width * numbers.length);
+        keys = Arrays.copyOf(keys, width * numbers.length);
         for (int entry = 1; entry < size; entry++) {
             enter(entry);
         }
     }
 
     private void enter(int entry) {
-        int at = (int) hashes[entry] & (slots.length - 1);
-        while (slots[at] != 0) {
+        long hash = keys[width * entry];
+        for (int i = 1; i < width; i++) {
+            hash = (hash ^ keys[width * entry + i]) * 0x9E3779B97F4A7C15L;
+        }
+        int at = slot(hash);
+        while (slots[at] != UNKNOWN) {
             at = (at + 1) & (slots.length - 1);
         }
-        slots[at] = hashes[entry] >>> 32 << 32 | entry;
+        slots[at] = entry;
+    }
+
+    private int slot(long hash) {
+        return (int) (hash >>> 32) & (slots.length - 1);
     }
 }
