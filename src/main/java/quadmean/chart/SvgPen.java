@@ -19,7 +19,6 @@ import java.awt.Stroke;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,10 +27,6 @@ import org.jspecify.annotations.Nullable;
  * start.
  */
 final class SvgPen {
-    private static final String OPEN =
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %d\" aria-hidden=\"true\""
-                    + " focusable=\"false\">\n";
-
     private final StringBuilder body = new StringBuilder();
     private final List<Shape> clips = new ArrayList<>();
     private final String prefix;
@@ -54,8 +49,9 @@ final class SvgPen {
     static String element(VectorGraphics2D drawing, int width, int height, String prefix) {
         SvgPen pen = new SvgPen(prefix);
         drawing.getCommands().forEach(pen::take);
-        return String.format(Locale.ROOT, OPEN, width, height) + pen.defs() + pen.body + (pen.isInGroup ? "</g>\n" : "")
-                + "</svg>";
+        String open = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 " + width + " " + height
+                + "\" aria-hidden=\"true\" focusable=\"false\">\n";
+        return open + pen.defs() + pen.body + (pen.isInGroup ? "</g>\n" : "") + "</svg>";
     }
 
     private void take(Command<?> command) {
