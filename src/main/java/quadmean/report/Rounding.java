@@ -55,7 +55,7 @@ final class Rounding {
         return withCommas(cut.toPlainString());
     }
 
-    /** By hand: a formatter takes ten times as long, and a page has thousands of numbers. */
+    /** By hand: a formatter reads its pattern anew each time, and a page has thousands of numbers. */
     private static String withCommas(String plain) {
         int point = plain.indexOf('.');
         StringBuilder text = new StringBuilder(plain);
