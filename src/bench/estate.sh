@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # How long an estate takes, and how that grows: src/bench/estate.sh [DIR] [RUNS]
-# Makes invented estates in DIR (target/estate) and runs each work RUNS times (5), all works by turns; prints medians as Markdown.
+# Makes invented estates in DIR (target/estate), where they are not there from before, and runs each work RUNS times (5), all works
+# by turns; prints medians as Markdown. For a table worth keeping nothing else may run on the machine.
 #   SIZES="200000 2000000 20000000"  trees
 #   THREADS=2                        threads of floor and program
 #   JAVA_OPTS="-Xmx512m"             options of Java for the program, such as those of its launcher
@@ -20,18 +21,26 @@ works=(records-1 records-2 callback-1 callback-2 given fitted)
 . src/bench/measure.sh
 
 run() { # size work
-    local folder=$work/$1
+    local folder=$work/$1 design=estate
     case $2 in
-        given) set -- "$1" "$2" estate-given.toml ;;
-        fitted) set -- "$1" "$2" estate.toml ;;
-        *)
+        records-* | callback-*)
             measure "$1" "$2" java "${floor_opts[@]}" -cp target/test-classes:target/quadmean.jar \
                 quadmean.scale.ParseFloor "$folder/tally.csv" "$threads" "${2#*-}" "${2%-*}"
-            return
+            all_rows "$folder" ": $(cat "$folder/rows") rows,"
+            ;;
+        *)
+            [ "$2" = fitted ] || design=estate-given
+            rm -rf "$folder/out-$2"
+            measure "$1" "$2" java "${java_opts[@]}" -jar target/quadmean.jar estimate "$folder/$design.toml" \
+                --threads "$threads" --out "$folder/out-$2"
+            all_rows "$folder" "^Rows: $(cat "$folder/rows") in = $(cat "$folder/rows") used"
             ;;
     esac
-    rm -rf "$folder/out-$2"
-    measure "$1" "$2" java "${java_opts[@]}" -jar target/quadmean.jar estimate "$folder/$3" --threads "$threads" --out "$folder/out-$2"
+}
+
+# Whoever read fewer rows was not faster.
+all_rows() { # folder what-the-log-says
+    grep -q "$2" "$work/last.log" || fail "not all $(cat "$1/rows") rows were read: $(tail -1 "$work/last.log")"
 }
 
 name() {
@@ -55,13 +64,14 @@ per_row() { # size work: microseconds
 }
 
 row() { # size work
-    local wall cpu rows middle
+    local wall cpu rows middle floor
     wall=$(median "$1" "$2" 3)
     cpu=$(median "$1" "$2" 4)
     rows=$(cat "$work/$1/rows")
     middle=$(grep -qw 2000000 <<< "$sizes" && over "$(per_row "$1" "$2")" "$(per_row 2000000 "$2")" || echo "-")
+    floor=callback-$(passes "$2")
     echo "| $rows | $(name "$2") | $wall | $cpu | $(median "$1" "$2" 5) | $(over "$rows" "$wall" 0) |" \
-        "$(over "$wall" "$(median "$1" "callback-$(passes "$2")" 3)") | $(over "$cpu" "$(median "$1" "callback-$(passes "$2")" 4)") |" \
+        "$(over "$wall" "$(median "$1" "$floor" 3)") | $(over "$cpu" "$(median "$1" "$floor" 4)") |" \
         "$(over "$wall" "$(median "$1" "records-$(passes "$2")" 3)") | $middle |"
 }
 
@@ -86,7 +96,8 @@ done
 
 echo "Medians of $runs runs, $threads threads; program: java ${java_opts[*]}, floor: java ${floor_opts[*]}. $(machine)"
 echo
-echo "| rows | work | wall, s | processors, s | peak memory, MB | rows/s | wall over callback | processors over callback | wall over records | wall per row over that of 2 million |"
+echo "| rows | work | wall, s | processors, s | peak memory, MB | rows/s | wall over callback | processors over callback |" \
+    "wall over records | wall per row over that of 2 million |"
 echo "|---|---|---|---|---|---|---|---|---|---|"
 for size in $sizes; do
     for w in "${works[@]}"; do
@@ -96,7 +107,8 @@ done
 read -ra by_size <<< "$sizes"
 if [ "${#by_size[@]}" -gt 2 ]; then
     echo
-    echo "| work | s per million rows more, ${by_size[0]} to ${by_size[1]} trees | ${by_size[1]} to ${by_size[2]} | the second over the first | linear within 10 % |"
+    echo "| work | s per million rows more, ${by_size[0]} to ${by_size[1]} trees | ${by_size[1]} to ${by_size[2]} |" \
+        "the second over the first | linear within 10 % |"
     echo "|---|---|---|---|---|"
     for w in "${works[@]}"; do
         first=$(growth "$w" "${by_size[0]}" "${by_size[1]}")
