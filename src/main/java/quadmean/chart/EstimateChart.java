@@ -57,7 +57,7 @@ final class EstimateChart {
         UnitSystem units = result.design().units();
         Attribute attribute = result.design().targetAttribute();
         List<String> labels = distinct(rows.stream().map(label).toList());
-        CategoryChart chart = Drawing.bars(Wording.capital(by), Wording.axis(result, attribute, units), 0);
+        CategoryChart chart = Drawing.bars(Wording.capital(by), Wording.axis(result.design(), attribute, units), 0);
         chart.getStyler().setOverlapped(true).setLegendVisible(false);
         chart.getStyler().setAvailableSpaceFill(Math.min(0.7, 0.12 * rows.size()));
         chart.getStyler().setXAxisLabelRotation(labels.size() > LEVEL_LABELS ? 60 : 0);

@@ -33,7 +33,7 @@ final class RunningMeanChart {
         }
         Design design = result.design();
         Attribute attribute = design.targetAttribute();
-        XYChart chart = Drawing.xy("Plots so far", Wording.axis(result, attribute, design.units()), 3);
+        XYChart chart = Drawing.xy("Plots so far", Wording.axis(result.design(), attribute, design.units()), 3);
         chart.getStyler()
                 .setXAxisMin(Math.floor(means.get(0).plots() / 10.0) * 10)
                 .setPlotGridVerticalLinesVisible(false);

@@ -60,17 +60,22 @@ public final class RunSummary {
         root.put("confidence", result.estimate().confidence());
         root.put("plots", result.tally().plots().size());
         root.put("trees", result.trees().size());
-        ArrayNode list = root.putArray("estimates");
-        for (EstimateRow row : result.estimate().wholeRows()) {
-            if (row.stratum().equals(EstimateRow.ALL) && row.species().equals(EstimateRow.ALL)) {
-                list.add(EstimateJson.estimate(result, row, result.design().units()));
-            }
-        }
+        estimates(ShownRows.of(result), result.estimate().wholeRows());
         ObjectNode target = EstimateJson.target(result);
         ObjectNode first = (ObjectNode) target.get("attributes").get(0);
         first.remove("allocations");
         first.put("targetErrorPercent", result.design().targetErrorPercent());
         root.set("target", first);
+    }
+
+    /** Rows of all strata and all species, in the units of the design. */
+    private void estimates(ShownRows shown, List<EstimateRow> rows) {
+        ArrayNode list = root.putArray("estimates");
+        for (EstimateRow row : rows) {
+            if (row.stratum().equals(EstimateRow.ALL) && row.species().equals(EstimateRow.ALL)) {
+                list.add(EstimateJson.estimate(shown, row, shown.design().units()));
+            }
+        }
     }
 
     /** How many plots the target takes. */

@@ -26,7 +26,7 @@ final class VolumeSection {
                     .endSection()
                     .toString();
         }
-        String standing = Wording.standing(result, Attribute.VOLUME, "*");
+        String standing = Wording.standing(result.used(), Attribute.VOLUME, "*");
         if (!standing.isEmpty()) {
             html.element("p", "warn", "In use: " + standing + ". " + Headline.standingMeaning(standing));
         }

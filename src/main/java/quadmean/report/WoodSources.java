@@ -89,7 +89,7 @@ final class WoodSources {
     }
 
     private void row(String what, String of, String how, Provenance provenance) {
-        String name = result.design().species().containsKey(of) ? Names.species(result, of) : of;
+        String name = result.design().species().containsKey(of) ? Names.species(result.design(), of) : of;
         table.row(List.of(
                 Cell.text(what),
                 Cell.text(name),
