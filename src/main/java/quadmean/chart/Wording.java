@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import quadmean.cruise.CruiseResult;
 import quadmean.cruise.WoodUsed;
 import quadmean.design.Design;
 import quadmean.model.PriceList;
@@ -108,9 +107,9 @@ public final class Wording {
     }
 
     /** A remark for titles that show the target attribute; empty where there is nothing to remark. */
-    static String targetRemark(CruiseResult result) {
-        Attribute target = result.design().targetAttribute();
-        String standing = standing(result.used(), target, "*");
+    static String targetRemark(Design design, WoodUsed used) {
+        Attribute target = design.targetAttribute();
+        String standing = standing(used, target, "*");
         return standing.isEmpty() ? "" : " " + capital(standsBehind(target)) + ": " + standing + ".";
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import quadmean.design.Design;
 import quadmean.estimate.EstateEstimate;
 import quadmean.estimate.EstateEstimator;
+import quadmean.estimate.EstateSpread;
 import quadmean.height.FillingCurves;
 import quadmean.model.Policy;
 import quadmean.model.RowCount;
@@ -41,6 +42,16 @@ public record EstateResult(
     /** What the wood of the species found is worked out with. */
     public WoodUsed used() {
         return EstateWood.of(design, estimate.species());
+    }
+
+    /** How the stands differ in the attribute of the target. */
+    public EstateSpread spread() {
+        return EstateSpread.of(
+                stands,
+                design.targetAttribute(),
+                design.units(),
+                design.targetErrorPercent(),
+                estimate.confidence());
     }
 
     /** Where the height curves came from. */

@@ -75,6 +75,16 @@ public final class EstateEstimator {
         return rows(stands.get(i).code(), List.of(i), species);
     }
 
+    /**
+     * Mean per hectare of an attribute in a stand that has plots, with its error by Student's t.
+     *
+     * @param species a species, or {@link EstimateRow#ALL}
+     * @param attribute one that the estate estimates
+     */
+    public MeanEstimate perHectare(int i, String species, Attribute attribute) {
+        return sample.mean(List.of(i), species, settings.attributes().indexOf(attribute));
+    }
+
     /** The estate as a whole, and its strata. */
     public EstateEstimate estate() {
         Map<String, List<Integer>> strata = new TreeMap<>();

@@ -49,7 +49,7 @@ public final class EstimateJson {
         root.set("extrapolated", JsonHeights.extrapolated(result));
         root.set("remeasure", JsonHeights.remeasure(result));
         root.set("curves", JsonCurves.of(result.curves()));
-        root.set("equations", JsonEquations.of(result));
+        root.set("equations", JsonEquations.of(result.equations()));
         root.set("wood", JsonWood.of(result));
         root.set("diameterClasses", JsonStructure.diameters(result));
         root.set("standTable", JsonStructure.classes(result));

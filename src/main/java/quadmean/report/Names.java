@@ -19,7 +19,7 @@ final class Names {
                         .filter(s -> s.code().equals(code))
                         .map(s -> s.name().equals(code) ? code : code + ", " + s.name())
                         .findFirst()
-                        .orElse(code);
+                        .orElse(code.isEmpty() ? "No stratum" : code);
     }
 
     static String product(Design design, String code) {
