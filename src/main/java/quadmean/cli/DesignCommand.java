@@ -106,11 +106,8 @@ abstract class DesignCommand implements Callable<Integer> {
             checkOwnProblems(reading.problems());
             return refuse(reading.problems(), List.of(designFile));
         }
-        if (design.estate().isPresent() && !takesEstate()) {
-            throw new CommandException(
-                    ExitCode.USAGE,
-                    designFile + " describes an estate, which quadmean estimate and quadmean check work through; for the rest"
-                            + " make a design of the stand in question");
+        if (!takesEstate()) {
+            checkNoEstate(design);
         }
         checkThere(readsTally(design) ? design.tallies() : List.of());
         Path list = design.exceptions().plotList();
@@ -123,6 +120,16 @@ abstract class DesignCommand implements Callable<Integer> {
                                     : ""));
         }
         return run(design);
+    }
+
+    /** Stops at a design of an estate, where one of a single stand is needed. */
+    static void checkNoEstate(Design design) {
+        if (design.estate().isPresent()) {
+            throw new CommandException(
+                    ExitCode.USAGE,
+                    design.file() + " describes an estate, which quadmean estimate and quadmean check work through; for the"
+                            + " rest make a design of the stand in question");
+        }
     }
 
     /** Stops where a tally file is missing. */

@@ -16,7 +16,7 @@ import java.util.List;
 public record Bins(double width, List<Long> counts, long beyond) {
     private static final int MOST = 20;
     /** A few wild numbers must not squeeze all others into one class: common practice, no source. */
-    private static final double SHARE_INSIDE = 0.98;
+    private static final double SHARE_INSIDE = 0.95;
 
     private static final double[] STEPS = {1, 2, 5, 10};
 

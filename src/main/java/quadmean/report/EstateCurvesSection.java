@@ -26,7 +26,7 @@ final class EstateCurvesSection {
         UnitSystem units = result.design().units();
         String length = units.length().label();
         HtmlTable table = HtmlTable.of(
-                "Height curves in use: h height, d dbh, b breast height",
+                "Height curves in use: d dbh, bh breast height",
                 List.of(
                         Cell.text("Region"),
                         Cell.text("Species"),

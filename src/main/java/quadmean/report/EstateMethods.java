@@ -3,6 +3,7 @@ package quadmean.report;
 import quadmean.chart.Wording;
 import quadmean.cruise.EstateResult;
 import quadmean.design.Design;
+import quadmean.model.DegreesRule;
 import quadmean.model.EstateOnePlot;
 import quadmean.model.PlotDesign;
 
@@ -27,7 +28,7 @@ final class EstateMethods {
                         : "Each tallied tree stands for one over the area of the plot it counts on, in trees per unit area.");
         FieldworkItems.of(design).forEach(i -> item(html, i.term(), i.words()));
         item(html, "Finite population", EstimatorWords.finitePopulation(design));
-        item(html, "Degrees of freedom", EstimatorWords.degrees(design));
+        item(html, "Degrees of freedom", degrees(design));
         item(html, "Limits", "Estimate ± t·SE with Student's t at "
                 + Wording.confidence(result.estimate().confidence())
                 + " confidence, two-sided. They assume that means of plots vary about normally, which the few plots of a stand do not"
@@ -46,6 +47,12 @@ final class EstateMethods {
         html.raw("</dl>\n");
         MethodSection.design(html, design);
         return html.endSection().toString();
+    }
+
+    private static String degrees(Design design) {
+        return design.degreesRule() == DegreesRule.SATTERTHWAITE
+                ? EstimatorWords.degrees(design)
+                : "Plots minus stands; of a stand, its plots minus one. A stand with one plot brings none.";
     }
 
     private static String onePlot(Design design) {
