@@ -42,7 +42,10 @@ final class EstimateChart {
                 .toList();
         return pictures(
                 new Drawn(
-                        result.design(), result.estimate().confidence(), rows, Wording.targetRemark(result.design(), result.used())),
+                        result.design(),
+                        result.estimate().confidence(),
+                        rows,
+                        Wording.targetRemark(result.design(), result.used())),
                 colours);
     }
 

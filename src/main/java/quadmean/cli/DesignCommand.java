@@ -127,7 +127,8 @@ abstract class DesignCommand implements Callable<Integer> {
         if (design.estate().isPresent()) {
             throw new CommandException(
                     ExitCode.USAGE,
-                    design.file() + " describes an estate, which quadmean estimate and quadmean check work through; for the"
+                    design.file()
+                            + " describes an estate, which quadmean estimate and quadmean check work through; for the"
                             + " rest make a design of the stand in question");
         }
     }

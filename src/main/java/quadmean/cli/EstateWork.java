@@ -132,7 +132,8 @@ final class EstateWork {
             throw new CommandException(
                     ExitCode.USAGE,
                     "the design names files under [estate] that are not there: "
-                            + String.join(", ", missing.stream().map(Path::toString).toList()));
+                            + String.join(
+                                    ", ", missing.stream().map(Path::toString).toList()));
         }
     }
 

@@ -48,7 +48,8 @@ final class EstimateCommand extends DesignCommand {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Threads that read an estate, 1 to 64; results do not depend on it. Default: one for each processor.")
+            description =
+                    "Threads that read an estate, 1 to 64; results do not depend on it. Default: one for each processor.")
     private @Nullable Integer threads;
 
     @Override

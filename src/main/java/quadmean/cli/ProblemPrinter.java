@@ -49,16 +49,18 @@ final class ProblemPrinter {
         List<String> byRule = new ArrayList<>();
         for (Policy policy : Policy.values()) {
             int most = policy == Policy.REFUSE ? SHOWN : EXAMPLES;
-            List<Problem> shown = some.stream()
-                    .filter(p -> p.policy() == policy)
-                    .limit(most)
-                    .toList();
+            List<Problem> shown =
+                    some.stream().filter(p -> p.policy() == policy).limit(most).toList();
             shown.forEach(p -> to.println(mark(policy) + p.message()));
             long count = all.values().stream()
                     .mapToLong(m -> m.getOrDefault(policy, 0L))
                     .sum();
             if (count > shown.size()) {
-                to.println(String.format(Locale.ROOT, "... and %,d more %s", count - shown.size(), mark(policy).strip()));
+                to.println(String.format(
+                        Locale.ROOT,
+                        "... and %,d more %s",
+                        count - shown.size(),
+                        mark(policy).strip()));
             }
             all.forEach((rule, counts) -> {
                 if (counts.containsKey(policy)) {

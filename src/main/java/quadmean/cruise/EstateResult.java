@@ -47,11 +47,7 @@ public record EstateResult(
     /** How the stands differ in the attribute of the target. */
     public EstateSpread spread() {
         return EstateSpread.of(
-                stands,
-                design.targetAttribute(),
-                design.units(),
-                design.targetErrorPercent(),
-                estimate.confidence());
+                stands, design.targetAttribute(), design.units(), design.targetErrorPercent(), estimate.confidence());
     }
 
     /** Where the height curves came from. */

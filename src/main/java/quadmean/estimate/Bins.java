@@ -52,7 +52,11 @@ public record Bins(double width, List<Long> counts, long beyond) {
     private static double width(double reach) {
         double least = reach / (MOST - 1);
         double power = Math.pow(10, Math.floor(Math.log10(least)));
-        return Arrays.stream(STEPS).map(s -> s * power).filter(w -> w >= least).findFirst().orElse(10 * power);
+        return Arrays.stream(STEPS)
+                .map(s -> s * power)
+                .filter(w -> w >= least)
+                .findFirst()
+                .orElse(10 * power);
     }
 
     /** Lower limit of a class, counted from 0. */

@@ -56,17 +56,21 @@ final class EstateCurvesSection {
 
     private static String origin(EstateResult result) {
         EstateSettings settings = result.design().estate().orElseThrow();
-        String region = "Stands of a region share the curves of its species; a species without one of its own takes that of all"
-                + " species of the region together. ";
+        String region =
+                "Stands of a region share the curves of its species; a species without one of its own takes that of all"
+                        + " species of the region together. ";
         return switch (result.fitted()) {
             case FITTED ->
                 region + "The curves are fitted to heights drawn at random from the tally, at most "
                         + Rounding.count(settings.heightsPerCurve()) + " of a species in a region (seed "
-                        + result.design().seed() + "); the scatter is the robust standard deviation of those heights about"
+                        + result.design().seed()
+                        + "); the scatter is the robust standard deviation of those heights about"
                         + " their curve. Another run can fill heights from curves.csv: name it as curves under [estate].";
             case GIVEN ->
                 region + "The curves are those of the file "
-                        + settings.curves().map(p -> String.valueOf(p.getFileName())).orElse("")
+                        + settings.curves()
+                                .map(p -> String.valueOf(p.getFileName()))
+                                .orElse("")
                         + ", whatever heights they were fitted to.";
             case NONE -> "The tally has no heights, and no curves are given: nothing could be filled.";
         };

@@ -31,7 +31,10 @@ final class EstateExtent {
         for (StratumExtent stratum : result.estimate().strata()) {
             table.row(row(Names.stratum(result.design(), stratum.code()), stratum.extent(), units));
         }
-        table.total(row(Names.stratum(result.design(), EstimateRow.ALL), result.estimate().stands(), units));
+        table.total(row(
+                Names.stratum(result.design(), EstimateRow.ALL),
+                result.estimate().stands(),
+                units));
         return html.raw(table.markup()).endSection().toString();
     }
 

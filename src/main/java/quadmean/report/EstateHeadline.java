@@ -62,7 +62,8 @@ final class EstateHeadline {
 
     /** An area in both systems, that of the design first. */
     static String area(double areaHa, UnitSystem units) {
-        return area(areaHa, units.area()) + " (" + area(areaHa, RowText.other(units).area()) + ")";
+        return area(areaHa, units.area()) + " ("
+                + area(areaHa, RowText.other(units).area()) + ")";
     }
 
     private static String area(double areaHa, Unit unit) {
@@ -101,7 +102,8 @@ final class EstateHeadline {
                         + otherUnits(total, RowText.of(design, total, other).estimate()));
         EstimateRow mean = row(result, Basis.PER_AREA);
         html.element("p", "mid", RowText.of(design, mean, units).estimate());
-        String inOther = otherUnits(mean, RowText.of(design, mean, other).estimate()).strip();
+        String inOther =
+                otherUnits(mean, RowText.of(design, mean, other).estimate()).strip();
         html.element("p", "small", inOther.isEmpty() ? "per unit area" : inOther);
     }
 

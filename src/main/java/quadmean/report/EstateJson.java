@@ -62,8 +62,7 @@ final class EstateJson {
         node.put("date", design.date());
         node.put("finitePopulation", design.finitePopulation().id());
         node.put("degreesRule", design.degreesRule().id());
-        node.put(
-                "onePlot", design.estate().map(e -> e.onePlot().id()).orElseThrow());
+        node.put("onePlot", design.estate().map(e -> e.onePlot().id()).orElseThrow());
         node.set("plot", JsonInputs.plot(design.plot()));
         node.put("breastHeight", design.height().breastHeight());
         node.put("breastHeightUnit", design.units().length().symbol());
@@ -92,13 +91,14 @@ final class EstateJson {
 
     private static ArrayNode problems(EstateResult result) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        result.problems().forEach((rule, policies) -> policies.forEach((policy, count) -> {
-            ObjectNode node = list.addObject();
-            node.put("rule", rule.code());
-            node.put("says", rule.sentence());
-            node.put("policy", policy.id());
-            node.put("count", count);
-        }));
+        result.problems()
+                .forEach((rule, policies) -> policies.forEach((policy, count) -> {
+                    ObjectNode node = list.addObject();
+                    node.put("rule", rule.code());
+                    node.put("says", rule.sentence());
+                    node.put("policy", policy.id());
+                    node.put("count", count);
+                }));
         return list;
     }
 

@@ -17,8 +17,7 @@ public final class EstateOutputs {
      * @param charts the charts of the same result
      * @param problems the list of problems
      */
-    public static Map<String, Content> of(
-            EstateResult result, EstateSpread spread, ChartSet charts, Content problems) {
+    public static Map<String, Content> of(EstateResult result, EstateSpread spread, ChartSet charts, Content problems) {
         Map<String, Content> files = new LinkedHashMap<>();
         files.put("report.html", EstatePage.of(result, spread, charts));
         files.put("estimate.json", EstateJson.of(result, spread));

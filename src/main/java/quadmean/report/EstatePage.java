@@ -49,12 +49,14 @@ final class EstatePage {
                 .raw(EstateMethods.markup(result))
                 .raw(Cautions.markup());
         html.raw("</main>\n<footer>")
-                .text("Quadmean estate report. Every number here stands unrounded in estimate.json, every stand in stands.csv.");
+                .text(
+                        "Quadmean estate report. Every number here stands unrounded in estimate.json, every stand in stands.csv.");
         return html.raw("</footer>\n</body>\n</html>\n").toString();
     }
 
     private String contents() {
-        List<String> parts = new ArrayList<>(List.of("estate", "Estate", "extent", "Stands and plots", "species", "Species"));
+        List<String> parts =
+                new ArrayList<>(List.of("estate", "Estate", "extent", "Stands and plots", "species", "Species"));
         if (hasStrata()) {
             parts.addAll(List.of("strata", "Strata"));
         }
@@ -63,7 +65,9 @@ final class EstatePage {
         parts.addAll(List.of("limits", "Limits", "safety", "Safety"));
         Html html = new Html().raw("<nav aria-label=\"Contents\">");
         for (int i = 0; i < parts.size(); i += 2) {
-            html.raw("<a href=\"#" + parts.get(i) + "\">").text(parts.get(i + 1)).raw("</a> ");
+            html.raw("<a href=\"#" + parts.get(i) + "\">")
+                    .text(parts.get(i + 1))
+                    .raw("</a> ");
         }
         return html.raw("</nav>\n").toString();
     }
@@ -75,7 +79,10 @@ final class EstatePage {
     private void estate(Html html) {
         html.section("estate", "The whole estate");
         html.raw(FullTable.markup(
-                shown, "Estimates for the estate, all species", r -> isAll(r.stratum()) && isAll(r.species()), r -> ""));
+                shown,
+                "Estimates for the estate, all species",
+                r -> isAll(r.stratum()) && isAll(r.species()),
+                r -> ""));
         result.estimate().notes().forEach(note -> html.element("p", "notes", note));
         result.notes().forEach(note -> html.element("p", "notes", note));
         html.endSection();

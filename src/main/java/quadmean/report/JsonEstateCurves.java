@@ -16,8 +16,7 @@ final class JsonEstateCurves {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("origin", result.fitted().name().toLowerCase(Locale.ROOT));
         ArrayNode list = node.putArray("curves");
-        result.curves()
-                .forEach((region, curves) -> curves.curves().forEach(c -> list.add(curve(region, c))));
+        result.curves().forEach((region, curves) -> curves.curves().forEach(c -> list.add(curve(region, c))));
         return node;
     }
 

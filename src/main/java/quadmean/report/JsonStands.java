@@ -62,7 +62,8 @@ final class JsonStands {
             node.put("areaHa", line.stand().areaHa());
             node.put("areaAc", Unit.HECTARE.convert(line.stand().areaHa(), Unit.ACRE));
             node.put("plots", line.plots());
-            JsonNumbers.put(node, "perArea", line.perArea().in(units, line.perArea().mean()));
+            JsonNumbers.put(
+                    node, "perArea", line.perArea().in(units, line.perArea().mean()));
             node.put("perAreaUnit", line.perArea().unit(units).symbol());
             JsonNumbers.put(node, "total", line.total().in(units, line.total().mean()));
             node.put("totalUnit", line.total().unit(units).symbol());

@@ -62,7 +62,10 @@ final class MethodSection {
             String metric = Wording.plain(Math.round(point.basalAreaFactor() * 1e4) / 1e4) + " "
                     + Unit.SQUARE_METRES_PER_HECTARE.label();
             return "Points with a basal area factor of "
-                    + both(design.units(), Wording.plain(Math.round(us * 1e4) / 1e4) + " " + Unit.SQUARE_FEET_PER_ACRE.label(), metric)
+                    + both(
+                            design.units(),
+                            Wording.plain(Math.round(us * 1e4) / 1e4) + " " + Unit.SQUARE_FEET_PER_ACRE.label(),
+                            metric)
                     + "."
                     + PlotWords.sweep(point.sweep())
                     + PlotWords.measuring(point.measuring());
@@ -80,8 +83,8 @@ final class MethodSection {
         for (PlotDesign.Ring ring : ((PlotDesign.Nested) plot).rings()) {
             String cm = Wording.plain(Math.round(ring.minDbhCm() * 100) / 100.0) + " cm";
             double inches = Unit.CENTIMETRE.convert(ring.minDbhCm(), Unit.INCH);
-            rings.add("dbh from " + both(design.units(), Wording.plain(Math.round(inches * 100) / 100.0) + " in", cm) + " on "
-                    + area(design, ring.areaHa()));
+            rings.add("dbh from " + both(design.units(), Wording.plain(Math.round(inches * 100) / 100.0) + " in", cm)
+                    + " on " + area(design, ring.areaHa()));
         }
         return "Nested plots: " + String.join("; ", rings) + ".";
     }
@@ -157,7 +160,8 @@ final class MethodSection {
                 html,
                 "Diameter classes",
                 "Width "
-                        + both(design.units(), 
+                        + both(
+                                design.units(),
                                 Wording.plain(Math.round(inches * 100) / 100.0) + " in",
                                 Wording.plain(Math.round(design.diameterClassCm() * 100) / 100.0) + " cm")
                         + ".");

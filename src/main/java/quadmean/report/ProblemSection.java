@@ -68,11 +68,12 @@ final class ProblemSection {
         HtmlTable table = HtmlTable.of(
                 "Problems by rule; problems.csv has them one by one",
                 List.of(Cell.text("Rule"), Cell.text("What it says"), Cell.text("Done"), Cell.number("Problems")));
-        result.problems().forEach((rule, policies) -> policies.forEach((policy, count) -> table.row(List.of(
-                Cell.text(rule.code()),
-                Cell.text(rule.sentence()),
-                Cell.text(policy.id()),
-                Cell.number(Rounding.count(count))))));
+        result.problems()
+                .forEach((rule, policies) -> policies.forEach((policy, count) -> table.row(List.of(
+                        Cell.text(rule.code()),
+                        Cell.text(rule.sentence()),
+                        Cell.text(policy.id()),
+                        Cell.number(Rounding.count(count))))));
         return html.raw(table.isEmpty() ? "<p>No problems were found.</p>\n" : table.markup())
                 .endSection()
                 .toString();

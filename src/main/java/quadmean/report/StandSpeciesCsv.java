@@ -52,8 +52,7 @@ final class StandSpeciesCsv implements Content {
         List<String> cells = new ArrayList<>(List.of("stand", "species"));
         for (Attribute attribute : attributes) {
             String perArea = attribute.id() + "_" + unit(attribute, Basis.PER_AREA);
-            cells.addAll(List.of(
-                    perArea, perArea + "_se", attribute.id() + "_total_" + unit(attribute, Basis.TOTAL)));
+            cells.addAll(List.of(perArea, perArea + "_se", attribute.id() + "_total_" + unit(attribute, Basis.TOTAL)));
         }
         return cells;
     }

@@ -65,12 +65,7 @@ public final class DemoEstate {
         Wood wood = WOODS.get(random.nextInt(3) == 0 ? 1 : 0);
         String code = String.format(Locale.ROOT, "%s%02d", region == 0 ? "H" : "R", number);
         stands.add(String.format(
-                Locale.ROOT,
-                "%s,%.1f,%s,%s",
-                code,
-                20 + 120 * random.nextDouble(),
-                REGIONS.get(region),
-                wood.code()));
+                Locale.ROOT, "%s,%.1f,%s,%s", code, 20 + 120 * random.nextDouble(), REGIONS.get(region), wood.code()));
         double level = Math.exp(0.25 * random.nextGaussian());
         int points = number == NO_POINT ? 0 : number == ONE_POINT ? 1 : 3 + random.nextInt(4);
         for (int point = 1; point <= points; point++) {
