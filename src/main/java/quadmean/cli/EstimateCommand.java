@@ -36,6 +36,8 @@ import quadmean.report.ExplainText;
             "  quadmean estimate designs/demo.toml --explain total:basal_area"
         })
 final class EstimateCommand extends DesignCommand {
+    private static final int MOST_THREADS = 64;
+
     @Option(
             names = "--explain",
             paramLabel = "NUMBER",
@@ -46,14 +48,23 @@ final class EstimateCommand extends DesignCommand {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Threads that read an estate; results do not depend on it. Default: one for each processor.")
-    private int threads = Runtime.getRuntime().availableProcessors();
+            description =
+                    "Threads that read an estate, 1 to 64; results do not depend on it. Default: one for each processor.")
+    private @Nullable Integer threads;
+
+    @Override
+    boolean takesEstate() {
+        return true;
+    }
 
     @Override
     ExitCode run(Design design) throws IOException {
         if (design.estate().isPresent()) {
             TallyNeeded.check(design, "estimate");
-            return new EstateWork(design, design.estate().get(), folder(), threads, talk()).run();
+            return estate(design);
+        }
+        if (threads != null) {
+            throw new CommandException(ExitCode.USAGE, "--threads is for an estate; leave it out for a single stand");
         }
         if (explain != null && !talk().isInSentences()) {
             throw new CommandException(ExitCode.USAGE, "--explain prints sentences; leave out --json and --quiet");
@@ -82,6 +93,23 @@ final class EstimateCommand extends DesignCommand {
         out().println("Report: " + report);
         talk().next("open " + report + "; --explain total shows the arithmetic behind the estimate");
         return ExitCode.DONE;
+    }
+
+    private ExitCode estate(Design design) throws IOException {
+        if (explain != null) {
+            throw new CommandException(
+                    ExitCode.USAGE,
+                    "--explain goes through the trees of a stand, which an estate does not keep; make a design of the stand in"
+                            + " question");
+        }
+        if (threads == null) {
+            return EstateWork.of(design, folder(), talk()).estimate();
+        }
+        if (threads < 1 || threads > MOST_THREADS) {
+            throw new CommandException(
+                    ExitCode.USAGE, "--threads " + threads + " is not between 1 and " + MOST_THREADS);
+        }
+        return EstateWork.of(design, folder(), talk(), threads).estimate();
     }
 
     /** Prints how one number comes about. */

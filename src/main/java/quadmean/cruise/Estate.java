@@ -74,16 +74,24 @@ public final class Estate {
                 ? CurveFile.read(design, settings.curves().get(), FillingCurves::parametersOf, problems::add)
                 : Map.of();
         if (problems.stream().anyMatch(p -> p.policy() == Policy.REFUSE)) {
-            keeping.problems(problems);
-            return Optional.empty();
+            keeping.kept(); // of no use here, and begins the list of problems anew
+            return refused(problems);
         }
         try {
             return work(job, files, given, problems);
         } catch (PlotTooLongException e) {
-            keeping.problems(List.of(
+            return refused(List.of(
                     new Problem("", 0, "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, String.valueOf(e.getMessage()))));
-            return Optional.empty();
         }
+    }
+
+    /** Refuses for what stops all reading. */
+    private Optional<EstateResult> refused(List<Problem> problems) throws IOException {
+        EstateState none = new EstateState(0, 0);
+        problems.forEach(none::count);
+        keeping.problems(problems);
+        keeping.account(new EstateAccount(none.rows(), none.found()));
+        return Optional.empty();
     }
 
     private Optional<EstateResult> work(
@@ -105,6 +113,7 @@ public final class Estate {
         List<Problem> without = withoutPlots(job, state);
         without.forEach(state::count);
         keeping.problems(without);
+        keeping.account(new EstateAccount(state.rows(), state.found()));
         boolean isRefused = state.found().values().stream().anyMatch(m -> m.containsKey(Policy.REFUSE));
         return isRefused ? Optional.empty() : Optional.of(result(job, files, curves, state));
     }

@@ -12,6 +12,9 @@ public interface EstateKeeping {
     /** Takes problems as they come. */
     void problems(List<Problem> problems) throws IOException;
 
+    /** Takes the account at the end of a run, refused or not. */
+    default void account(EstateAccount account) {}
+
     /** Keeps a state, in place of the one before; problems taken so far belong to it. */
     void keep(Writer state) throws IOException;
 

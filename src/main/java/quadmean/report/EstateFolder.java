@@ -24,8 +24,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
+import quadmean.cruise.EstateAccount;
 import quadmean.cruise.EstateKeeping;
-import quadmean.model.Policy;
 import quadmean.model.Problem;
 
 /**
@@ -48,6 +48,7 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
     private final List<Problem> gravest = new ArrayList<>();
     private long lastKept = System.nanoTime();
     private @Nullable DataInputStream state;
+    private EstateAccount account = EstateAccount.NONE;
 
     private EstateFolder(
             Path folder, String input, long keepEveryNanos, FileChannel lockFile, FileLock lock, FileChannel problems) {
@@ -144,9 +145,14 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
         return sorted;
     }
 
-    /** Whether a problem of this run refuses the input. */
-    public boolean isRefused() {
-        return gravest.stream().anyMatch(p -> p.policy() == Policy.REFUSE);
+    @Override
+    public void account(EstateAccount all) {
+        account = all;
+    }
+
+    /** The account of the run, as soon as it is done. */
+    public EstateAccount account() {
+        return account;
     }
 
     @Override

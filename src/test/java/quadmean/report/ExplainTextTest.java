@@ -50,7 +50,12 @@ class ExplainTextTest {
             return files.map(f -> f.getFileName().toString())
                     .filter(f -> f.endsWith(".toml")
                             && !f.startsWith("simulate-")
-                            && !List.of("demo-mistakes.toml", "pilot-plan.toml", "plan-kinds.toml", "plan-strata.toml")
+                            && !List.of(
+                                            "demo-mistakes.toml",
+                                            "estate.toml",
+                                            "pilot-plan.toml",
+                                            "plan-kinds.toml",
+                                            "plan-strata.toml")
                                     .contains(f))
                     .map(f -> f.substring(0, f.length() - ".toml".length()))
                     .sorted()
@@ -277,7 +282,10 @@ class ExplainTextTest {
                     && row.get("unit")
                             .asText()
                             .equals(Wording.unitSymbol(
-                                    result, attribute, basis, result.design().units()));
+                                    result.design(),
+                                    attribute,
+                                    basis,
+                                    result.design().units()));
             if (isWhole && isIt) {
                 return row.get("mean").asDouble(Double.NaN);
             }
