@@ -14,13 +14,13 @@ import quadmean.design.Design;
 import quadmean.design.EstateSettings;
 import quadmean.estimate.EstateEstimator;
 import quadmean.estimate.TreeShare;
+import quadmean.field.BrokenTallyException;
 import quadmean.field.CurveFile;
 import quadmean.field.EstateFile;
 import quadmean.field.EstateFiles;
 import quadmean.field.EstatePosition;
 import quadmean.field.EstateRows;
 import quadmean.field.EstateTable;
-import quadmean.field.PlotTooLongException;
 import quadmean.field.RangeReader;
 import quadmean.height.FillingCurves;
 import quadmean.model.EstateStand;
@@ -80,9 +80,8 @@ public final class Estate {
         }
         try {
             return work(job, files, given, problems);
-        } catch (PlotTooLongException e) {
-            keeping.problems(List.of(
-                    new Problem("", 0, "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, String.valueOf(e.getMessage()))));
+        } catch (BrokenTallyException e) {
+            keeping.problems(List.of(e.problem()));
             return Optional.empty();
         }
     }

@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 
 /** A tally file of an estate, its header matched to the columns of the design. */
@@ -64,7 +65,7 @@ public final class EstateFile {
     }
 
     static boolean isPacked(Path path) {
-        return String.valueOf(path.getFileName()).endsWith(".gz");
+        return String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT).endsWith(".gz");
     }
 
     /** The bytes of a file, unpacked if its name ends in {@code .gz}. */

@@ -3,6 +3,7 @@ package quadmean.field;
 import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
@@ -27,7 +28,6 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
     private final EstateSink<T> sink;
     private final TreeReader trees;
     private final TreeMemo<T> memo;
-    private final long linesBefore;
     private final PlotText text = new PlotText();
     private final NumberSet numbers = new NumberSet();
     private final List<Problem> problems = new ArrayList<>();
@@ -42,22 +42,19 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
     private int kind;
     private int treesOfPlot;
     private @Nullable PlotUnderway underway;
+    private long linesBefore;
+    private long line;
     private boolean isOneLine = true;
     private boolean hasQuotes;
     private boolean isEmptyLine;
 
-    /**
-     * Rows to come.
-     *
-     * @param linesBefore lines of the file before the first row
-     */
-    PlotRows(Design design, Header header, EstateSink<T> sink, TreeReader trees, TreeMemo<T> memo, long linesBefore) {
+    /** Rows to come. */
+    PlotRows(Design design, Header header, EstateSink<T> sink, TreeReader trees, TreeMemo<T> memo) {
         this.design = design;
         this.header = header;
         this.sink = sink;
         this.trees = trees;
         this.memo = memo;
-        this.linesBefore = linesBefore;
         this.standAt = header.position().getOrDefault(ColumnRole.STAND, -1);
         this.plotAt = header.position().getOrDefault(ColumnRole.PLOT, -1);
         this.treeAt = header.position().getOrDefault(ColumnRole.TREE, -1);
@@ -77,9 +74,25 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
                 .toArray();
     }
 
+    /**
+     * Reads on behind some lines.
+     *
+     * @param lines lines of the file before the next row
+     */
+    void from(long lines) {
+        linesBefore = lines;
+        hasQuotes = false;
+    }
+
+    /** Line of the last row begun. */
+    long line() {
+        return line;
+    }
+
     @Override
-    protected void handleBegin(long line) {
-        text.begin(linesBefore + line);
+    protected void handleBegin(long ofText) {
+        line = linesBefore + ofText;
+        text.begin(line);
         isOneLine = true;
         hasQuotes = false;
         isEmptyLine = false;
@@ -101,13 +114,22 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
         isEmptyLine = true;
     }
 
-    /** Nothing is kept of a row. */
+    /** Nothing is kept of a row; what is returned ends the reading at a row of several lines. */
     @Override
     protected @Nullable Object buildRecord() {
+        if (!isOneLine) {
+            return Boolean.FALSE;
+        }
         if (isEmptyLine) {
             text.dropLast();
-        } else if (!isOneLine || text.fieldsOfLast() != header.size()) {
-            broken();
+        } else if (text.fieldsOfLast() != header.size()) {
+            Row row = row(text.rows() - 1);
+            int fields = row.fields().size();
+            text.dropLast();
+            broken(
+                    row,
+                    String.join(String.valueOf(header.file().separator()), row.fields()),
+                    "the row has " + fields + " fields");
         } else if (text.isEmpty(standAt) || text.isEmpty(plotAt)) {
             nowhere();
         } else {
@@ -130,28 +152,38 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
         return new EstateRows(used, dropped, kept, problems);
     }
 
-    private void broken() {
-        Row row = row(text.rows() - 1);
+    /** Leaves the row out at which the reading ended. */
+    void broken(String whole) {
+        text.dropLast();
+        Row row = new Row(header.file(), line, List.of(whole), Map.of(), List.of(), header.names());
+        broken(row, whole, "the quotes of the row do not fit: one is missing, or one too many");
+    }
+
+    private void broken(Row row, String whole, String what) {
         RowProblems found = new RowProblems(design, row);
-        String whole = String.join(String.valueOf(header.file().separator()), row.fields());
-        String what = isOneLine
-                ? "the row has " + row.fields().size() + " fields"
-                : "a field runs over several lines; a quote is missing or too many";
         found.add(Rule.ROW_LENGTH, "", whole, what);
         account(found);
-        text.dropLast();
     }
 
     private void nowhere() {
-        RowProblems found = new RowProblems(design, row(text.rows() - 1));
+        Row row = row(text.rows() - 1);
+        RowProblems found = new RowProblems(design, row);
         if (text.isEmpty(standAt)) {
             found.add(Rule.STAND_UNKNOWN, ColumnRole.STAND, "the row names no stand");
         }
         if (text.isEmpty(plotAt)) {
             found.add(Rule.PLOT_MISSING, ColumnRole.PLOT, "the row names no plot");
         }
-        account(found);
+        readInVain(row, found);
         text.dropLast();
+    }
+
+    /** Looks what else is wrong with a row that is out. */
+    private void readInVain(Row row, RowProblems found) {
+        if (!row.isEmptyPlot()) {
+            trees.read(row, found);
+        }
+        account(found);
     }
 
     private void begin() {
@@ -191,11 +223,12 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
 
     private void tree() {
         if (stand < 0) {
-            RowProblems found = new RowProblems(design, row(text.rows() - 1));
+            Row row = row(text.rows() - 1);
+            RowProblems found = new RowProblems(design, row);
             String code = text.text(standAt);
             found.add(
                     Rule.STAND_UNKNOWN, ColumnRole.STAND, "there is no stand \"" + code + "\" in the table of stands");
-            account(found);
+            readInVain(row, found);
             return;
         }
         boolean isNew = underway == null && (treeAt < 0 || text.isEmpty(treeAt) || numbers.add(text.hash(treeAt)));

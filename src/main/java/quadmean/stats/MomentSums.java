@@ -5,8 +5,9 @@ import java.util.Arrays;
 /**
  * Sums of some numbers of each unit, of their squares, and of the product of the first two: all that means, variances and one
  * covariance take, of any number of units, in parts that can be added up. Each sum is kept in two doubles, about 32 digits: what
- * rounding takes from the first goes into the second (Dekker 1971, from memory). Units may come in any order and in any parts; the
- * moments are the same to the last bit but for chances of about one in 2⁵⁰. Not for use by several threads at once.
+ * rounding takes from the first goes into the second (Dekker 1971, from memory), so that the first is the sum as it rounds. Units may
+ * come in any order and in any parts; the moments are the same to the last bit but for chances of about one in 2⁴⁰. Not for use by
+ * several threads at once.
  */
 public final class MomentSums {
     private static final int PER_NUMBER = 4;
@@ -61,9 +62,15 @@ public final class MomentSums {
     private void plus(int at, double high, double low) {
         double before = parts[at];
         double sum = before + high;
-        double taken = sum - before;
-        parts[at] = sum;
-        parts[at + 1] += (before - (sum - taken)) + (high - taken) + low;
+        double rest = rest(before, high, sum) + (parts[at + 1] + low);
+        parts[at] = sum + rest;
+        parts[at + 1] = rest - (parts[at] - sum);
+    }
+
+    /** What rounding took from a sum of two (Knuth, from memory). */
+    private static double rest(double a, double b, double sum) {
+        double taken = sum - a;
+        return (a - (sum - taken)) + (b - taken);
     }
 
     /**
@@ -105,7 +112,8 @@ public final class MomentSums {
                 + highB * parts[PER_NUMBER * a + 1];
         double quotient = product / n;
         double remainder = (Math.fma(-quotient, n, product) + rest) / n;
-        return (parts[at] - quotient) + (parts[at + 1] - remainder);
+        double difference = parts[at] - quotient;
+        return difference + (rest(parts[at], -quotient, difference) + (parts[at + 1] - remainder));
     }
 
     /** The sums in parts, to be kept and made again by {@link #of}. */
