@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quadmean.cruise.EstatePart.PlotStart;
 import quadmean.estimate.StandSums;
@@ -24,7 +25,7 @@ final class EstateState {
     private final int attributes;
     private final @Nullable StandSums[] sums;
     private final Map<String, Long> remarks = new TreeMap<>();
-    private final Map<Attribute, String> missing = new EnumMap<>(Attribute.class);
+    private final Map<Attribute, TreeSet<String>> missing = new EnumMap<>(Attribute.class);
     private final Map<Rule, Map<Policy, Long>> found = new EnumMap<>(Rule.class);
     private PlotsSeen seen;
     private EstatePosition position = EstatePosition.START;
@@ -57,7 +58,9 @@ final class EstateState {
             }
         });
         part.remarks().forEach((what, n) -> remarks.merge(what, n, Long::sum));
-        part.missing().forEach((attribute, why) -> missing.merge(attribute, why, PlotAdder::join));
+        part.missing()
+                .forEach((attribute, why) ->
+                        missing.computeIfAbsent(attribute, k -> new TreeSet<>()).addAll(why));
         List<Problem> problems = new ArrayList<>(part.rows().problems());
         for (PlotStart plot : part.plots()) {
             if (!seen.add(plot.stand(), plot.plot())) {
@@ -103,8 +106,11 @@ final class EstateState {
         return remarks;
     }
 
+    /** For attributes that are not known of every tree, why. */
     Map<Attribute, String> missing() {
-        return missing;
+        Map<Attribute, String> why = new EnumMap<>(Attribute.class);
+        missing.forEach((attribute, reasons) -> why.put(attribute, String.join("; ", reasons)));
+        return why;
     }
 
     /** Number of problems by rule and policy. */
@@ -125,9 +131,12 @@ final class EstateState {
             out.writeLong(remark.getValue());
         }
         out.writeInt(missing.size());
-        for (Map.Entry<Attribute, String> reason : missing.entrySet()) {
-            out.writeUTF(reason.getKey().name());
-            out.writeUTF(reason.getValue());
+        for (Map.Entry<Attribute, TreeSet<String>> reasons : missing.entrySet()) {
+            out.writeUTF(reasons.getKey().name());
+            out.writeInt(reasons.getValue().size());
+            for (String reason : reasons.getValue()) {
+                out.writeUTF(reason);
+            }
         }
         writeFound(out);
         for (StandSums stand : sums) {
@@ -160,7 +169,11 @@ final class EstateState {
             state.remarks.put(in.readUTF(), in.readLong());
         }
         for (int n = in.readInt(); n > 0; n--) {
-            state.missing.put(Attribute.valueOf(in.readUTF()), in.readUTF());
+            TreeSet<String> reasons = new TreeSet<>();
+            state.missing.put(Attribute.valueOf(in.readUTF()), reasons);
+            for (int k = in.readInt(); k > 0; k--) {
+                reasons.add(in.readUTF());
+            }
         }
         for (int n = in.readInt(); n > 0; n--) {
             Rule rule = Rule.valueOf(in.readUTF());

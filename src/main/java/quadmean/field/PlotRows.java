@@ -192,6 +192,7 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
         numbers.clear();
         underway = null;
         treesOfPlot = 0;
+        trees.beginPlot();
         stand = sink.stand(text.text(standAt));
         if (stand >= 0) {
             kind = sink.kind(stand);

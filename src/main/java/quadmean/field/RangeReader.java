@@ -14,6 +14,7 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
+import quadmean.model.Boundary;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 
@@ -39,7 +40,8 @@ public final class RangeReader<T> {
         this.design = design;
         this.sink = sink;
         this.trees = new TreeReader(design);
-        this.room = room;
+        // rows that must agree with others of their plot are read one by one
+        this.room = design.plotRules().boundary() == Boundary.INWARD_SWEEP ? 0 : room;
     }
 
     /** Reads the rows of a range. A row whose quotes do not fit is broken; the one on the next line is not. */
