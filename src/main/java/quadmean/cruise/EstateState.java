@@ -62,6 +62,7 @@ final class EstateState {
                 .forEach((attribute, why) ->
                         missing.computeIfAbsent(attribute, k -> new TreeSet<>()).addAll(why));
         List<Problem> problems = new ArrayList<>(part.rows().problems());
+        problems.removeIf(p -> p.rule() == Rule.DBH_CLASS && found.containsKey(Rule.DBH_CLASS)); // said once
         for (PlotStart plot : part.plots()) {
             if (!seen.add(plot.stand(), plot.plot())) {
                 problems.add(scattered(plot, file, stands.get(plot.stand())));

@@ -31,6 +31,7 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
     private final PlotText text = new PlotText();
     private final NumberSet numbers = new NumberSet();
     private final List<Problem> problems = new ArrayList<>();
+    private final ClassNote classes;
     private final int standAt;
     private final int plotAt;
     private final int treeAt;
@@ -55,6 +56,8 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
         this.sink = sink;
         this.trees = trees;
         this.memo = memo;
+        this.classes =
+                new ClassNote(new FileProblems(design::policy, header.file().name(), problems::add));
         this.standAt = header.position().getOrDefault(ColumnRole.STAND, -1);
         this.plotAt = header.position().getOrDefault(ColumnRole.PLOT, -1);
         this.treeAt = header.position().getOrDefault(ColumnRole.TREE, -1);
@@ -184,6 +187,7 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
             trees.read(row, found);
         }
         account(found);
+        classes.see(row);
     }
 
     private void begin() {
@@ -272,6 +276,7 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
             }
         }
         account(found);
+        classes.see(row);
     }
 
     private void take(T tree) {
