@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
 import quadmean.estimate.PlotSums;
 import quadmean.estimate.StandSums;
+import quadmean.estimate.Stem;
 import quadmean.estimate.TreeShare;
 import quadmean.field.EstateRows;
 import quadmean.field.EstateSink;
@@ -31,6 +32,10 @@ final class PlotAdder implements EstateSink<TreeShare> {
     private final Design design;
     private final List<FillingCurves> curves;
     private final List<Woods> woods = new ArrayList<>();
+    private final List<Attribute> attributes;
+    /** One text for each species, so that trees share it. */
+    private final Map<String, String> names = new HashMap<>();
+
     private final PlotSums plot;
     private final double[] room;
     private Map<Integer, StandSums> sums = new HashMap<>();
@@ -47,6 +52,7 @@ final class PlotAdder implements EstateSink<TreeShare> {
         this.job = job;
         this.design = job.design();
         this.curves = curves;
+        this.attributes = design.attributes();
         curves.forEach(c -> woods.add(new Woods(design, job.books(), c)));
         this.plot = new PlotSums(job.attributes());
         this.room = new double[job.attributes()];
@@ -93,8 +99,9 @@ final class PlotAdder implements EstateSink<TreeShare> {
             return null;
         }
         Woods wood = woods.get(region);
-        var stem = wood.stem(curves.get(region).fill(used));
-        return TreeShare.of(design.plot(), design.attributes(), stem, wood.takeRemarks());
+        Stem stem = wood.stem(curves.get(region).fill(used));
+        String species = names.computeIfAbsent(stem.species(), s -> s);
+        return TreeShare.of(species, design.plot(), attributes, stem, wood.takeRemarks());
     }
 
     private boolean hasEquation(Tree tree, RowFindings problems) {

@@ -103,27 +103,32 @@ public final class EstateEstimator {
         }
         TreeSet<String> species = new TreeSet<>();
         sampled.forEach(i -> species.addAll(speciesOf(i)));
-        List<EstimateRow> rows = new ArrayList<>(rows(code, sampled, EstimateRow.ALL));
-        species.forEach(s -> rows.addAll(rows(code, sampled, s)));
-        return rows;
+        List<String> all = new ArrayList<>(List.of(EstimateRow.ALL));
+        all.addAll(species);
+        return all.parallelStream()
+                .flatMap(s -> rows(code, sampled, s).stream())
+                .toList();
     }
 
     private List<EstimateRow> rows(String code, List<Integer> members, String species) {
         double areaHa = area(members);
-        List<EstimateRow> rows = new ArrayList<>();
+        EstateGroup group = new EstateGroup(sample, members, species);
         List<Attribute> attributes = settings.attributes();
+        List<MeanEstimate> means = new ArrayList<>();
+        List<EstimateRow> rows = new ArrayList<>();
         for (int a = 0; a < attributes.size(); a++) {
-            MeanEstimate mean = sample.mean(members, species, a);
+            MeanEstimate mean = group.mean(a);
+            means.add(mean);
             rows.add(row(code, species, attributes.get(a), Basis.PER_AREA, mean));
             rows.add(row(code, species, attributes.get(a), Basis.TOTAL, mean.times(areaHa)));
         }
-        rows.add(row(code, species, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, diameter(members, species)));
+        MeanEstimate diameter = diameter(group.ratio(means.get(0), means.get(1)));
+        rows.add(row(code, species, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, diameter));
         return rows;
     }
 
     /** √(G/(k·N)), its error from that of the ratio G/N: the relative error of a square root is half as large. */
-    private MeanEstimate diameter(List<Integer> members, String species) {
-        MeanEstimate ratio = sample.ratio(members, species);
+    private static MeanEstimate diameter(MeanEstimate ratio) {
         double qmd = BasalArea.quadraticMeanDiameter(ratio.mean(), 1);
         double half = qmd / (2 * ratio.mean());
         return ratio.n() < FEW_PLOTS

@@ -4,24 +4,26 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import quadmean.model.DegreesRule;
 import quadmean.model.EstateOnePlot;
 import quadmean.model.EstateStand;
 import quadmean.stats.DegreesOfFreedom;
-import quadmean.stats.MeanEstimate;
 import quadmean.stats.MomentSums;
 import quadmean.stats.Moments;
-import quadmean.stats.StratifiedMean;
-import quadmean.stats.WeightedSum;
 
 /** The plots of an estate, as sums stand by stand. */
 final class EstateSample {
+    /** In place of an attribute: something that does not vary where there is one plot. */
+    static final int NOTHING = -1;
+
     private final List<EstateStand> stands;
     private final List<@Nullable StandSums> sums;
     private final EstimateSettings settings;
     private final EstateOnePlot onePlot;
-    private final Map<Question, Pooled> pooled = new HashMap<>();
+    private final Map<String, List<Integer>> strata = new HashMap<>();
+    private final Map<Question, Pooled> pooled = new ConcurrentHashMap<>();
 
     private record Question(String stratum, String species, int attribute) {}
 
@@ -31,7 +33,7 @@ final class EstateSample {
      * @param variance Σ(n - 1)·s² / Σ(n - 1); NaN where every stand has one plot
      * @param df Σ(n - 1)
      */
-    private record Pooled(double variance, double df) {}
+    record Pooled(double variance, double df) {}
 
     EstateSample(
             List<EstateStand> stands,
@@ -42,6 +44,14 @@ final class EstateSample {
         this.sums = sums;
         this.settings = settings;
         this.onePlot = onePlot;
+        for (int i = 0; i < stands.size(); i++) {
+            strata.computeIfAbsent(stands.get(i).stratum(), k -> new ArrayList<>())
+                    .add(i);
+        }
+    }
+
+    EstateStand stand(int i) {
+        return stands.get(i);
     }
 
     @Nullable
@@ -54,94 +64,63 @@ final class EstateSample {
         return s == null ? 0 : s.plots();
     }
 
-    /** Mean per hectare of an attribute over some stands, all of which have plots. */
-    MeanEstimate mean(List<Integer> members, String species, int attribute) {
-        return join(
-                members,
-                i -> moments(i, species, attribute),
-                i -> pooled(stands.get(i).stratum(), species, attribute));
-    }
-
-    /**
-     * Ratio of basal area to trees. Its error is that of the mean of (G - ratio·N)/mean(N) (linearisation; Cochran 1977, section 2.11,
-     * from memory); stands with one plot have no part in it.
-     */
-    MeanEstimate ratio(List<Integer> members, String species) {
-        double trees = mean(members, species, 0).mean();
-        double ratio = mean(members, species, 1).mean() / trees;
-        MeanEstimate linear = join(members, i -> beyond(i, species, ratio), i -> new Pooled(0, 0))
-                .times(1 / trees);
-        return new MeanEstimate(linear.n(), linear.df(), ratio, linear.se(), linear.sd());
-    }
-
-    private interface OfStand<R> {
-        R of(int stand);
-    }
-
-    private MeanEstimate join(List<Integer> members, OfStand<Moments> moments, OfStand<Pooled> lent) {
-        double area = members.stream().mapToDouble(i -> stands.get(i).areaHa()).sum();
-        double[] weights = new double[members.size()];
-        List<MeanEstimate> parts = new ArrayList<>(members.size());
-        boolean isAlone = members.size() == 1;
-        for (int k = 0; k < weights.length; k++) {
-            int i = members.get(k);
-            double areaHa = stands.get(i).areaHa();
-            weights[k] = areaHa / area;
-            Moments m = moments.of(i);
-            boolean isLent = m.n() == 1 && !isAlone && onePlot == EstateOnePlot.POOL;
-            Pooled other = isLent ? lent.of(i) : new Pooled(Double.NaN, 0);
-            Moments used = isLent ? new Moments(1, m.mean(), other.variance()) : m;
-            MeanEstimate e =
-                    StratifiedMean.simple(used, settings.finitePopulation().plotsIn(settings.plot(), areaHa));
-            parts.add(isLent ? new MeanEstimate(1, lentDf(other), e.mean(), e.se(), e.sd()) : e);
-        }
-        return isAlone ? parts.get(0) : WeightedSum.of(weights, parts, rule());
-    }
-
-    /** A borrowed variance brings no degrees of freedom of its own; Satterthwaite's count asks how well it is known. */
-    private double lentDf(Pooled other) {
-        return rule() == DegreesOfFreedom.SATTERTHWAITE ? other.df() : 0;
-    }
-
-    private DegreesOfFreedom rule() {
-        return settings.degreesRule() == DegreesRule.SATTERTHWAITE
-                ? DegreesOfFreedom.SATTERTHWAITE
-                : DegreesOfFreedom.UNITS_MINUS_STRATA;
-    }
-
-    private Pooled pooled(String stratum, String species, int attribute) {
-        return pooled.computeIfAbsent(new Question(stratum, species, attribute), q -> {
-            double squares = 0;
-            double df = 0;
-            for (int i = 0; i < stands.size(); i++) {
-                if (plots(i) > 1 && stands.get(i).stratum().equals(stratum)) {
-                    Moments m = moments(i, species, attribute);
-                    squares += (m.n() - 1) * m.variance();
-                    df += m.n() - 1;
-                }
-            }
-            return new Pooled(df == 0 ? Double.NaN : squares / df, df);
-        });
-    }
-
-    private Moments moments(int stand, String species, int attribute) {
-        MomentSums s = of(stand, species);
-        int n = plots(stand);
-        return s == null ? new Moments(n, 0, n < 2 ? Double.NaN : 0) : s.moments(attribute, n);
-    }
-
-    private Moments beyond(int stand, String species, double ratio) {
-        MomentSums s = of(stand, species);
-        int n = plots(stand);
-        return s == null ? new Moments(n, 0, n < 2 ? Double.NaN : 0) : s.beyond(ratio, n);
-    }
-
-    private @Nullable MomentSums of(int stand, String species) {
+    /** Sums of a species, or of all; null where the stand has none of it. */
+    @Nullable
+    MomentSums sums(int stand, String species) {
         StandSums s = sums.get(stand);
         if (s == null) {
             return null;
         }
         return species.equals(EstimateRow.ALL) ? s.all() : s.of(species);
+    }
+
+    /** Moments where no plot has any. */
+    static Moments nothing(int plots) {
+        return new Moments(plots, 0, plots < 2 ? Double.NaN : 0);
+    }
+
+    /** Number of plots that have room in a stand, for the finite population correction. */
+    double plotsIn(int stand) {
+        return settings.finitePopulation()
+                .plotsIn(settings.plot(), stands.get(stand).areaHa());
+    }
+
+    boolean isPooled() {
+        return onePlot == EstateOnePlot.POOL;
+    }
+
+    DegreesOfFreedom rule() {
+        return settings.degreesRule() == DegreesRule.SATTERTHWAITE
+                ? DegreesOfFreedom.SATTERTHWAITE
+                : DegreesOfFreedom.UNITS_MINUS_STRATA;
+    }
+
+    /** A borrowed variance brings no degrees of freedom of its own; Satterthwaite's count asks how well it is known. */
+    double lentDf(Pooled lent) {
+        return rule() == DegreesOfFreedom.SATTERTHWAITE ? lent.df() : 0;
+    }
+
+    /** How plots vary within the stands of a stratum. */
+    Pooled pooled(String stratum, String species, int attribute) {
+        return attribute == NOTHING
+                ? new Pooled(0, 0)
+                : pooled.computeIfAbsent(new Question(stratum, species, attribute), this::pool);
+    }
+
+    private Pooled pool(Question question) {
+        double squares = 0;
+        double df = 0;
+        for (int i : strata.getOrDefault(question.stratum(), List.of())) {
+            int n = plots(i);
+            if (n > 1) {
+                MomentSums s = sums(i, question.species());
+                squares += s == null
+                        ? 0
+                        : (n - 1) * s.moments(question.attribute(), n).variance();
+                df += n - 1;
+            }
+        }
+        return new Pooled(df == 0 ? Double.NaN : squares / df, df);
     }
 
     String onePlotNote(int n) {

@@ -2,7 +2,7 @@ package quadmean.estimate;
 
 import java.util.Arrays;
 
-/** Values of the plot under way: all species together, and species by species. What rounding takes is kept beside each sum. */
+/** Values of the plot under way, species by species. What rounding takes is kept beside each sum. */
 public final class PlotSums {
     private final int attributes;
     private String[] species = new String[8];
@@ -17,46 +17,53 @@ public final class PlotSums {
      */
     public PlotSums(int attributes) {
         this.attributes = attributes;
-        this.sums = new double[attributes * (species.length + 1)];
+        this.sums = new double[attributes * species.length];
         this.lost = new double[sums.length];
     }
 
     /** Starts another plot. */
     public void clear() {
-        Arrays.fill(sums, 0, (kinds + 1) * attributes, 0);
-        Arrays.fill(lost, 0, (kinds + 1) * attributes, 0);
+        Arrays.fill(sums, 0, kinds * attributes, 0);
+        Arrays.fill(lost, 0, kinds * attributes, 0);
         kinds = 0;
     }
 
     /** Adds a tree. */
     public void add(TreeShare tree) {
-        add(0, tree.perHa());
-        add((slot(tree.species()) + 1) * attributes, tree.perHa());
+        int from = slot(tree.species()) * attributes;
+        double[] values = tree.perHa();
+        for (int i = 0; i < attributes; i++) {
+            add(from + i, values[i]);
+        }
     }
 
     private int slot(String code) {
         for (int i = 0; i < kinds; i++) {
-            if (species[i].equals(code)) {
+            if (isSame(species[i], code)) {
                 return i;
             }
         }
         if (kinds == species.length) {
             species = Arrays.copyOf(species, 2 * kinds);
-            sums = Arrays.copyOf(sums, attributes * (species.length + 1));
+            sums = Arrays.copyOf(sums, attributes * species.length);
             lost = Arrays.copyOf(lost, sums.length);
         }
         species[kinds] = code;
         return kinds++;
     }
 
-    private void add(int from, double[] values) {
-        for (int i = 0; i < attributes; i++) {
-            double before = sums[from + i];
-            double sum = before + values[i];
-            double taken = sum - before;
-            lost[from + i] += (before - (sum - taken)) + (values[i] - taken);
-            sums[from + i] = sum;
-        }
+    /** Mostly the very same text, which shows without a look into it. */
+    @SuppressWarnings({"ReferenceEquality", "StringEquality"})
+    private static boolean isSame(String one, String other) {
+        return one == other || one.equals(other);
+    }
+
+    private void add(int at, double value) {
+        double before = sums[at];
+        double sum = before + value;
+        double taken = sum - before;
+        lost[at] += (before - (sum - taken)) + (value - taken);
+        sums[at] = sum;
     }
 
     int kinds() {
@@ -69,17 +76,23 @@ public final class PlotSums {
 
     /** The values of all species together into an array. */
     void all(double[] into) {
-        values(0, into);
+        for (int i = 0; i < attributes; i++) {
+            double sum = 0;
+            double rest = 0;
+            for (int at = i; at < kinds * attributes; at += attributes) {
+                double before = sum;
+                sum += sums[at];
+                double taken = sum - before;
+                rest += (before - (sum - taken)) + (sums[at] - taken) + lost[at];
+            }
+            into[i] = sum + rest;
+        }
     }
 
     /** The values of one species into an array. */
     void of(int kind, double[] into) {
-        values((kind + 1) * attributes, into);
-    }
-
-    private void values(int from, double[] into) {
         for (int i = 0; i < attributes; i++) {
-            into[i] = sums[from + i] + lost[from + i];
+            into[i] = sums[kind * attributes + i] + lost[kind * attributes + i];
         }
     }
 }

@@ -21,10 +21,12 @@ public record TreeShare(String species, double[] perHa, int trees, List<String> 
     /**
      * The share of a stem.
      *
+     * @param species its species code
      * @param attributes attributes to estimate
      * @param remarks what a reader should know of it
      */
-    public static TreeShare of(PlotDesign plot, List<Attribute> attributes, Stem stem, List<String> remarks) {
+    public static TreeShare of(
+            String species, PlotDesign plot, List<Attribute> attributes, Stem stem, List<String> remarks) {
         double[] perHa = new double[attributes.size()];
         for (int i = 0; i < perHa.length; i++) {
             Attribute attribute = attributes.get(i);
@@ -32,6 +34,6 @@ public record TreeShare(String species, double[] perHa, int trees, List<String> 
                     ? PlotValue.treesPerHa(plot, stem) * PlotValue.value(attribute, Part.ALL, stem)
                     : 0;
         }
-        return new TreeShare(stem.species(), perHa, stem.count(), remarks);
+        return new TreeShare(species, perHa, stem.count(), remarks);
     }
 }

@@ -9,7 +9,7 @@ import quadmean.model.Rule;
 
 /** Reads plain numbers: digits, one decimal mark, a sign. No exponent, no grouping, no unit. */
 final class Numbers {
-    private static final Pattern PLAIN = Pattern.compile("[+-]?\\d{1,15}(\\.\\d{0,15})?|[+-]?\\.\\d{1,15}");
+    private static final int MOST_DIGITS = 15;
     private static final Pattern CLASS =
             Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*[-\u2013]\\s*(\\d{1,6}(?:\\.\\d{1,6})?)");
 
@@ -52,7 +52,32 @@ final class Numbers {
     /** A plain number with a decimal mark; empty for anything else. */
     static OptionalDouble plain(String text, char decimal) {
         String plain = withPoint(text, decimal);
-        return PLAIN.matcher(plain).matches() ? OptionalDouble.of(Double.parseDouble(plain)) : OptionalDouble.empty();
+        return isPlain(plain) ? OptionalDouble.of(Double.parseDouble(plain)) : OptionalDouble.empty();
+    }
+
+    /** A sign if need be, then up to 15 digits before the point and up to 15 behind it, one of both at least. */
+    private static boolean isPlain(String text) {
+        int from = !text.isEmpty() && (text.charAt(0) == '+' || text.charAt(0) == '-') ? 1 : 0;
+        int point = digitsEnd(text, from);
+        int before = point - from;
+        if (point == text.length()) {
+            return before >= 1 && before <= MOST_DIGITS;
+        }
+        int end = digitsEnd(text, point + 1);
+        int behind = end - point - 1;
+        return text.charAt(point) == '.'
+                && end == text.length()
+                && before <= MOST_DIGITS
+                && behind <= MOST_DIGITS
+                && before + behind >= 1;
+    }
+
+    private static int digitsEnd(String text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+            at++;
+        }
+        return at;
     }
 
     /** Whether an entry is a class and not a number. */

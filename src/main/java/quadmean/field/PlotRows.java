@@ -136,7 +136,7 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
         } else if (text.isEmpty(standAt) || text.isEmpty(plotAt)) {
             nowhere();
         } else {
-            if (text.rows() == 1 || !text.isAlike(plotAt, 0) || !text.isAlike(standAt, 0)) {
+            if (text.rows() == 1 || !text.isAsInFirst(plotAt) || !text.isAsInFirst(standAt)) {
                 begin();
             }
             tree();

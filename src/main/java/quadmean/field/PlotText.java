@@ -15,6 +15,8 @@ final class PlotText {
     private long[] lines = new long[128];
     private int rows;
     private int fieldsOfLast;
+    /** A number for each field of the last row, the same for the same text. */
+    private long[] hashes = new long[16];
 
     /** Starts a row. */
     void begin(long line) {
@@ -39,18 +41,28 @@ final class PlotText {
             to--;
         }
         int at = fields == 0 ? 0 : ends[fields - 1];
-        int n = to - from;
-        if (at + n > letters.length) {
-            letters = Arrays.copyOf(letters, Math.max(2 * letters.length, at + n));
+        makeRoom(at + to - from);
+        char[] into = letters;
+        long hash = 1;
+        for (int i = from; i < to; i++) { // fields are too short for a block copy to pay
+            char c = buffer[i];
+            into[at++] = c;
+            hash = hash * 31 + c;
         }
-        for (int i = 0; i < n; i++) { // fields are too short for a block copy to pay
-            letters[at + i] = buffer[from + i];
+        ends[fields++] = at;
+        hashes[fieldsOfLast++] = hash;
+    }
+
+    private void makeRoom(int end) {
+        if (end > letters.length) {
+            letters = Arrays.copyOf(letters, Math.max(2 * letters.length, end));
         }
         if (fields == ends.length) {
             ends = Arrays.copyOf(ends, 2 * fields);
         }
-        ends[fields++] = at + n;
-        fieldsOfLast++;
+        if (fieldsOfLast == hashes.length) {
+            hashes = Arrays.copyOf(hashes, 2 * fieldsOfLast);
+        }
     }
 
     private static boolean isBlank(char c) {
@@ -97,11 +109,24 @@ final class PlotText {
         return field == 0 ? 0 : ends[field - 1];
     }
 
-    /** Whether a field of the last row reads as it does in another row. */
-    boolean isAlike(int field, int otherRow) {
+    /** Whether a field of the last row reads as it does in the first row. */
+    boolean isAsInFirst(int field) {
         int a = firstFields[rows - 1] + field;
-        int b = firstFields[otherRow] + field;
-        return Arrays.equals(letters, start(a), ends[a], letters, start(b), ends[b]);
+        int from = start(a);
+        int first = start(field);
+        return isSame(letters, from, ends[a] - from, letters, first, ends[field] - first);
+    }
+
+    private static boolean isSame(char[] one, int from, int n, char[] other, int otherFrom, int otherN) {
+        if (n != otherN) {
+            return false;
+        }
+        for (int i = 0; i < n; i++) { // too short for a comparison of blocks to pay
+            if (one[from + i] != other[otherFrom + i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     boolean isEmpty(int field) {
@@ -128,27 +153,21 @@ final class PlotText {
 
     /** A number made of a field of the last row, the same for the same text. */
     long hash(int field) {
-        int a = firstFields[rows - 1] + field;
-        return hash(letters, start(a), ends[a], 0);
+        return spread(hashes[field]);
     }
 
     /** The same of some fields together. */
     long hash(int[] some, long seed) {
         long h = seed;
         for (int field : some) {
-            int a = firstFields[rows - 1] + field;
-            h = hash(letters, start(a), ends[a], h * 31 + 7);
+            h = (h ^ hashes[field]) * 0x9E3779B97F4A7C15L;
         }
-        return h;
+        return spread(h);
     }
 
-    private static long hash(char[] text, int from, int to, long seed) {
-        long h = seed ^ 0x9E3779B97F4A7C15L;
-        for (int i = from; i < to; i++) {
-            h = (h ^ text[i]) * 0x9FB21C651E98DF25L;
-            h ^= h >>> 29;
-        }
-        return h;
+    private static long spread(long h) {
+        long z = h * 0x9FB21C651E98DF25L;
+        return z ^ (z >>> 32);
     }
 
     /** A kind and some fields of the last row, one after the other, each before a sign that no text has. */
@@ -161,23 +180,21 @@ final class PlotText {
         return key.toString().toCharArray();
     }
 
-    /** Whether a kind and some fields of the last row make a key. */
-    boolean matches(char[] key, int kind, int[] some) {
-        if (key[0] != (char) kind) {
+    /** Whether a kind and some fields of the last row make the key that stands between two places of a text. */
+    boolean matches(char[] keys, int from, int to, int kind, int[] some) {
+        if (keys[from] != (char) kind) {
             return false;
         }
-        int at = 1;
+        int at = from + 1;
         for (int field : some) {
             int a = firstFields[rows - 1] + field;
-            int from = start(a);
-            int n = ends[a] - from;
-            if (at + n >= key.length
-                    || key[at + n] != '\uFFFF'
-                    || !Arrays.equals(letters, from, ends[a], key, at, at + n)) {
+            int start = start(a);
+            int n = ends[a] - start;
+            if (at + n >= to || keys[at + n] != '\uFFFF' || !isSame(letters, start, n, keys, at, n)) {
                 return false;
             }
             at += n + 1;
         }
-        return at == key.length;
+        return at == to;
     }
 }

@@ -50,7 +50,7 @@ public final class WeightedSum {
         }
         MeanEstimate sum =
                 new MeanEstimate(units, df, Moments.sum(means), Math.sqrt(variance), Math.sqrt(Moments.sum(within)));
-        if (k > 1) {
+        if (k > 1 && working.isKept()) {
             show(weights, parts, sum, rule, working);
         }
         return sum;

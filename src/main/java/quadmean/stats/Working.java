@@ -88,6 +88,11 @@ public final class Working {
         return new Working(new ArrayList<>(), true, Kind.VALUES);
     }
 
+    /** Whether anybody asks for the steps; those of many parts take longer than what they explain. */
+    boolean isKept() {
+        return isKept;
+    }
+
     /** The same list of steps, for values that are totals. */
     public Working ofTotals() {
         return new Working(steps, isKept, Kind.TOTALS);
