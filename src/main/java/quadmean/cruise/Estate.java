@@ -19,6 +19,7 @@ import quadmean.field.CurveFile;
 import quadmean.field.EstateFile;
 import quadmean.field.EstateFiles;
 import quadmean.field.EstatePosition;
+import quadmean.field.EstateRanges;
 import quadmean.field.EstateRows;
 import quadmean.field.EstateTable;
 import quadmean.field.RangeReader;
@@ -40,13 +41,21 @@ public final class Estate {
     private final Design design;
     private final EstateSettings settings;
     private final int threads;
+    private final int rangeBytes;
     private final EstateKeeping keeping;
     private final Progress progress;
 
-    private Estate(Design design, EstateSettings settings, int threads, EstateKeeping keeping, Progress progress) {
+    private Estate(
+            Design design,
+            EstateSettings settings,
+            int threads,
+            int rangeBytes,
+            EstateKeeping keeping,
+            Progress progress) {
         this.design = design;
         this.settings = settings;
         this.threads = threads;
+        this.rangeBytes = rangeBytes;
         this.keeping = keeping;
         this.progress = progress;
     }
@@ -63,8 +72,14 @@ public final class Estate {
      */
     public static Optional<EstateResult> run(Design design, int threads, EstateKeeping keeping, Progress progress)
             throws IOException {
+        return run(design, threads, EstateRanges.USUAL_BYTES, keeping, progress);
+    }
+
+    /** The same by ranges of so many bytes, about. */
+    static Optional<EstateResult> run(
+            Design design, int threads, int rangeBytes, EstateKeeping keeping, Progress progress) throws IOException {
         EstateSettings settings = design.estate().orElseThrow();
-        return new Estate(design, settings, threads, keeping, progress).run();
+        return new Estate(design, settings, threads, rangeBytes, keeping, progress).run();
     }
 
     private Optional<EstateResult> run() throws IOException {
@@ -117,6 +132,7 @@ public final class Estate {
         EstatePass<RangeReader<Boolean>, EstateRows> pass = new EstatePass<>(
                 files,
                 threads,
+                rangeBytes,
                 () -> {
                     HeightDrawer drawer =
                             new HeightDrawer(job, new HeightDraw(design.seed(), settings.heightsPerCurve()));
@@ -154,6 +170,7 @@ public final class Estate {
         EstatePass<Adder, EstatePart> pass = new EstatePass<>(
                 files,
                 threads,
+                rangeBytes,
                 () -> {
                     PlotAdder plots = new PlotAdder(job, curves);
                     return new Adder(plots, new RangeReader<>(design, plots, memory()));

@@ -41,24 +41,36 @@ final class EstateGroup {
 
     /** Mean per hectare of an attribute. */
     MeanEstimate mean(int attribute) {
-        return join((s, n) -> s.moments(attribute, n), attribute);
+        return join((s, n) -> s.moments(attribute, n), attribute, Double.NaN);
     }
 
     /**
      * Ratio of basal area to trees. Its error is that of the mean of (G - ratio·N)/mean(N) (linearisation; Cochran 1977, section 2.11,
-     * from memory); stands with one plot have no part in it.
+     * from memory).
      */
     MeanEstimate ratio(MeanEstimate trees, MeanEstimate basalArea) {
         double ratio = basalArea.mean() / trees.mean();
         MeanEstimate linear =
-                join((s, n) -> s.beyond(ratio, n), EstateSample.NOTHING).times(1 / trees.mean());
+                join((s, n) -> s.beyond(ratio, n), EstateSample.BEYOND, ratio).times(1 / trees.mean());
         return new MeanEstimate(linear.n(), linear.df(), ratio, linear.se(), linear.sd());
     }
 
-    private MeanEstimate join(InStand moments, int attribute) {
+    /** Whether trees stand on too few of the plots for the error of a ratio. */
+    boolean isOnFewPlots() {
+        long with = 0;
+        int plots = 0;
+        for (int k = 0; k < members.length; k++) {
+            MomentSums s = sums[k];
+            with += s == null ? 0 : s.above();
+            plots += sample.plots(members[k]);
+        }
+        return RowMaker.isOnFewPlots(with, plots);
+    }
+
+    private MeanEstimate join(InStand moments, int attribute, double ratio) {
         List<MeanEstimate> parts = new ArrayList<>(members.length);
         for (int k = 0; k < members.length; k++) {
-            parts.add(part(members[k], moments(k, moments), attribute));
+            parts.add(part(members[k], moments(k, moments), attribute, ratio));
         }
         return parts.size() == 1 ? parts.get(0) : WeightedSum.of(weights, parts, sample.rule());
     }
@@ -69,12 +81,12 @@ final class EstateGroup {
         return s == null ? EstateSample.nothing(n) : moments.of(s, n);
     }
 
-    private MeanEstimate part(int stand, Moments m, int attribute) {
+    private MeanEstimate part(int stand, Moments m, int attribute, double ratio) {
         double room = sample.plotsIn(stand);
         if (m.n() > 1 || members.length == 1 || !sample.isPooled()) {
             return StratifiedMean.simple(m, room);
         }
-        EstateSample.Pooled lent = sample.pooled(sample.stand(stand).stratum(), species, attribute);
+        EstateSample.Pooled lent = sample.pooled(sample.stand(stand).stratum(), species, attribute, ratio);
         MeanEstimate e = StratifiedMean.simple(new Moments(1, m.mean(), lent.variance()), room);
         return new MeanEstimate(1, sample.lentDf(lent), e.mean(), e.se(), e.sd());
     }

@@ -15,8 +15,8 @@ import quadmean.stats.Moments;
 
 /** The plots of an estate, as sums stand by stand. */
 final class EstateSample {
-    /** In place of an attribute: something that does not vary where there is one plot. */
-    static final int NOTHING = -1;
+    /** In place of an attribute: what basal area is beyond a multiple of trees. */
+    static final int BEYOND = -1;
 
     private final List<EstateStand> stands;
     private final List<@Nullable StandSums> sums;
@@ -25,7 +25,12 @@ final class EstateSample {
     private final Map<String, List<Integer>> strata = new HashMap<>();
     private final Map<Question, Pooled> pooled = new ConcurrentHashMap<>();
 
-    private record Question(String stratum, String species, int attribute) {}
+    /**
+     * What varies.
+     *
+     * @param ratio the multiple of trees where it is {@link #BEYOND}; NaN else
+     */
+    private record Question(String stratum, String species, int attribute, double ratio) {}
 
     /**
      * Variance between plots within the stands of a stratum.
@@ -101,10 +106,8 @@ final class EstateSample {
     }
 
     /** How plots vary within the stands of a stratum. */
-    Pooled pooled(String stratum, String species, int attribute) {
-        return attribute == NOTHING
-                ? new Pooled(0, 0)
-                : pooled.computeIfAbsent(new Question(stratum, species, attribute), this::pool);
+    Pooled pooled(String stratum, String species, int attribute, double ratio) {
+        return pooled.computeIfAbsent(new Question(stratum, species, attribute, ratio), this::pool);
     }
 
     private Pooled pool(Question question) {
@@ -114,13 +117,15 @@ final class EstateSample {
             int n = plots(i);
             if (n > 1) {
                 MomentSums s = sums(i, question.species());
-                squares += s == null
-                        ? 0
-                        : (n - 1) * s.moments(question.attribute(), n).variance();
+                squares += s == null ? 0 : (n - 1) * moments(s, n, question).variance();
                 df += n - 1;
             }
         }
         return new Pooled(df == 0 ? Double.NaN : squares / df, df);
+    }
+
+    private static Moments moments(MomentSums s, int n, Question question) {
+        return question.attribute() == BEYOND ? s.beyond(question.ratio(), n) : s.moments(question.attribute(), n);
     }
 
     String onePlotNote(int n) {

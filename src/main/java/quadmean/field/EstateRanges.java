@@ -22,7 +22,7 @@ import quadmean.design.ColumnRole;
  */
 public final class EstateRanges implements AutoCloseable {
     /** Bytes of a range, about. */
-    static final int USUAL_BYTES = 1 << 22;
+    public static final int USUAL_BYTES = 1 << 22;
 
     /** A plot of more is a tally without plot numbers. */
     private static final int MOST_BYTES = 1 << 26;
@@ -41,12 +41,12 @@ public final class EstateRanges implements AutoCloseable {
         this.usualBytes = usualBytes;
     }
 
-    /** The ranges behind a place. */
-    public static EstateRanges of(List<EstateFile> files, EstatePosition from) {
-        return new EstateRanges(files, from, USUAL_BYTES);
-    }
-
-    static EstateRanges of(List<EstateFile> files, EstatePosition from, int usualBytes) {
+    /**
+     * The ranges behind a place.
+     *
+     * @param usualBytes bytes of a range, about
+     */
+    public static EstateRanges of(List<EstateFile> files, EstatePosition from, int usualBytes) {
         return new EstateRanges(files, from, usualBytes);
     }
 

@@ -17,6 +17,8 @@ public final class MomentSums {
     /** For each number high and low part of its sum, and of that of its squares; then those of the product. */
     private final double[] parts;
 
+    private long above;
+
     private MomentSums(int numbers, double[] parts) {
         this.numbers = numbers;
         this.parts = parts;
@@ -32,10 +34,17 @@ public final class MomentSums {
         return new MomentSums(numbers, new double[PER_NUMBER * numbers + 2]);
     }
 
-    /** Sums as {@link #parts} kept them. */
-    public static MomentSums of(int numbers, double[] parts) {
+    /**
+     * Sums as they were kept.
+     *
+     * @param parts as {@link #parts} gave them
+     * @param above as {@link #above} gave it
+     */
+    public static MomentSums of(int numbers, double[] parts, long above) {
         Arguments.sameLength(parts.length, PER_NUMBER * numbers + 2, "sums and their parts");
-        return new MomentSums(numbers, parts.clone());
+        MomentSums sums = new MomentSums(numbers, parts.clone());
+        sums.above = above;
+        return sums;
     }
 
     /** Adds a unit; units of nothing but zeros need not be added. */
@@ -45,6 +54,7 @@ public final class MomentSums {
             plusProduct(PER_NUMBER * i + 2, values[i], values[i]);
         }
         plusProduct(PER_NUMBER * numbers, values[0], values[1]);
+        above += values[0] > 0 ? 1 : 0;
     }
 
     /** Adds the units of other sums of the same numbers. */
@@ -52,6 +62,7 @@ public final class MomentSums {
         for (int at = 0; at < parts.length; at += 2) {
             plus(at, other.parts[at], other.parts[at + 1]);
         }
+        above += other.above;
     }
 
     private void plusProduct(int at, double a, double b) {
@@ -116,6 +127,11 @@ public final class MomentSums {
         return difference + (rest(parts[at], -quotient, difference) + (parts[at + 1] - remainder));
     }
 
+    /** How many units have a first number above zero. */
+    public long above() {
+        return above;
+    }
+
     /** The sums in parts, to be kept and made again by {@link #of}. */
     public double[] parts() {
         return parts.clone();
@@ -123,7 +139,7 @@ public final class MomentSums {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof MomentSums sums && Arrays.equals(parts, sums.parts);
+        return other instanceof MomentSums sums && above == sums.above && Arrays.equals(parts, sums.parts);
     }
 
     @Override

@@ -84,8 +84,8 @@ class MomentSumsTest {
     void beyondIsTheMomentOfTheDifference() {
         List<double[]> units = units(5, 150, 30, 7);
         double ratio = 0.37;
-        Moments of = Moments.of(
-                units.stream().mapToDouble(u -> u[1] - ratio * u[0]).toArray());
+        Moments of =
+                Moments.of(units.stream().mapToDouble(u -> u[1] - ratio * u[0]).toArray());
         Moments by = sums(units).beyond(ratio, units.size());
         assertEquals(of.mean(), by.mean(), ROUNDING * Math.abs(of.mean()));
         assertEquals(of.variance(), by.variance(), ROUNDING * of.variance());
@@ -106,7 +106,7 @@ class MomentSumsTest {
                 assertEquals(once.moments(i, units.size()), parts.moments(i, units.size()), "seed " + seed);
             }
             assertEquals(once.beyond(0.3, units.size()), parts.beyond(0.3, units.size()), "seed " + seed);
-            assertEquals(parts, MomentSums.of(3, parts.parts()));
+            assertEquals(parts, MomentSums.of(3, parts.parts(), parts.above()));
         }
     }
 
@@ -115,5 +115,6 @@ class MomentSumsTest {
         MomentSums sums = sums(List.of(new double[] {3, 1, 0}));
         assertEquals(Moments.of(new double[] {3, 0, 0, 0}), sums.moments(0, 4));
         assertEquals(Double.NaN, sums.moments(0, 1).variance());
+        assertEquals(1, sums.above());
     }
 }
