@@ -65,7 +65,7 @@ final class DiameterChart {
         int entries = species.size() + (curve.isEmpty() ? 0 : 1);
         CategoryChart chart = Drawing.bars(
                 "Dbh class (" + units.diameter().label() + ")",
-                Wording.axis(result, attribute, units),
+                Wording.axis(result.design(), attribute, units),
                 entries > MANY_ENTRIES ? entries + HIDDEN_ENTRIES : entries);
         chart.getStyler().setStacked(true).setAvailableSpaceFill(0.94);
         chart.getStyler().setXAxisLabelRotation(labels.size() > LEVEL_LABELS ? 90 : 0);
@@ -105,7 +105,7 @@ final class DiameterChart {
 
     private String title(boolean hasCurve, List<Double> halves) {
         boolean hasLimits = halves.stream().anyMatch(h -> h > 0);
-        String standing = Wording.standing(result, attribute, EstimateRow.ALL);
+        String standing = Wording.standing(result.used(), attribute, EstimateRow.ALL);
         return Wording.capital(Wording.perArea(attribute, units)) + " by dbh class, stacked by species."
                 + (hasLimits
                         ? " Whiskers: " + Wording.confidence(result.estimate().confidence())

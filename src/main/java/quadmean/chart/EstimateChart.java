@@ -9,6 +9,8 @@ import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.CategorySeries;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import quadmean.cruise.CruiseResult;
+import quadmean.cruise.EstateResult;
+import quadmean.design.Design;
 import quadmean.estimate.EstimateRow;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
@@ -22,42 +24,76 @@ final class EstimateChart {
 
     private EstimateChart() {}
 
+    /** What is drawn, and how it is spoken of. */
+    private record Drawn(Design design, double confidence, List<EstimateRow> rows, String remark) {
+        UnitSystem units() {
+            return design.units();
+        }
+
+        Attribute attribute() {
+            return design.targetAttribute();
+        }
+    }
+
     static List<Picture> pictures(CruiseResult result, SpeciesColours colours) {
+        boolean hasStrata = result.design().strata().size() > 1;
+        List<EstimateRow> rows = result.estimate().wholeRows().stream()
+                .filter(r -> hasStrata || r.stratum().equals(EstimateRow.ALL))
+                .toList();
+        return pictures(
+                new Drawn(
+                        result.design(),
+                        result.estimate().confidence(),
+                        rows,
+                        Wording.targetRemark(result.design(), result.used())),
+                colours);
+    }
+
+    static List<Picture> pictures(EstateResult result, SpeciesColours colours) {
+        return pictures(
+                new Drawn(
+                        result.design(),
+                        result.estimate().confidence(),
+                        result.estimate().rows(),
+                        Wording.targetRemark(result.design(), result.used())),
+                colours);
+    }
+
+    private static List<Picture> pictures(Drawn drawn, SpeciesColours colours) {
         List<Picture> pictures = new ArrayList<>();
-        List<EstimateRow> species = rows(result).stream()
+        List<EstimateRow> species = rows(drawn).stream()
                 .filter(r -> r.stratum().equals(EstimateRow.ALL) && !r.species().equals(EstimateRow.ALL))
                 .toList();
         if (!species.isEmpty()) {
-            pictures.add(picture(result, species, "species", EstimateRow::species, r -> colours.colour(r.species())));
+            pictures.add(picture(drawn, species, "species", EstimateRow::species, r -> colours.colour(r.species())));
         }
-        List<EstimateRow> strata = rows(result).stream()
+        List<EstimateRow> strata = rows(drawn).stream()
                 .filter(r -> !r.stratum().equals(EstimateRow.ALL) && r.species().equals(EstimateRow.ALL))
                 .toList();
-        if (result.design().strata().size() > 1 && !strata.isEmpty()) {
-            pictures.add(picture(result, strata, "stratum", EstimateRow::stratum, r -> STRATUM));
+        if (!strata.isEmpty()) {
+            pictures.add(picture(drawn, strata, "stratum", EstimateRow::stratum, r -> STRATUM));
         }
         return pictures;
     }
 
     /** The rows of the target attribute that have an estimate. */
-    private static List<EstimateRow> rows(CruiseResult result) {
-        Attribute attribute = result.design().targetAttribute();
-        Basis basis = Wording.comparable(attribute);
-        return result.estimate().wholeRows().stream()
-                .filter(r -> r.attribute() == attribute && r.basis() == basis && Double.isFinite(r.mean()))
+    private static List<EstimateRow> rows(Drawn drawn) {
+        Basis basis = Wording.comparable(drawn.attribute());
+        return drawn.rows().stream()
+                .filter(r -> r.attribute() == drawn.attribute() && r.basis() == basis && Double.isFinite(r.mean()))
                 .toList();
     }
 
     private static Picture picture(
-            CruiseResult result,
+            Drawn drawn,
             List<EstimateRow> rows,
             String by,
             Function<EstimateRow, String> label,
             Function<EstimateRow, Color> colour) {
-        UnitSystem units = result.design().units();
-        Attribute attribute = result.design().targetAttribute();
+        UnitSystem units = drawn.units();
+        Attribute attribute = drawn.attribute();
         List<String> labels = distinct(rows.stream().map(label).toList());
-        CategoryChart chart = Drawing.bars(Wording.capital(by), Wording.axis(result, attribute, units), 0);
+        CategoryChart chart = Drawing.bars(Wording.capital(by), Wording.axis(drawn.design(), attribute, units), 0);
         chart.getStyler().setOverlapped(true).setLegendVisible(false);
         chart.getStyler().setAvailableSpaceFill(Math.min(0.7, 0.12 * rows.size()));
         chart.getStyler().setXAxisLabelRotation(labels.size() > LEVEL_LABELS ? 60 : 0);
@@ -68,10 +104,10 @@ final class EstimateChart {
             whisker(chart, i, labels, row, units);
         }
         String id = "estimate-by-" + by;
-        String limits = Wording.confidence(result.estimate().confidence()) + " confidence limits";
+        String limits = Wording.confidence(drawn.confidence()) + " confidence limits";
         String unknown = rows.stream().allMatch(r -> Double.isFinite(r.upper())) ? "" : " (no whisker: limits unknown)";
         String title = Wording.capital(Wording.perArea(attribute, units)) + " by " + by + ". Bar: estimate; whisker: "
-                + limits + unknown + "." + Wording.targetRemark(result);
+                + limits + unknown + "." + drawn.remark();
         String alt = "Bars of " + Wording.perArea(attribute, units) + " for " + by + " " + String.join(", ", labels)
                 + ", with " + limits + " as whiskers. The table by " + by + " has the numbers.";
         return Drawing.picture(chart, id, title, alt);

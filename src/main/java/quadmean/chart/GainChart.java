@@ -54,7 +54,7 @@ final class GainChart {
         String error = "±" + Wording.percent(result.design().targetErrorPercent());
         String title = what + ": sampling error to expect at " + level
                 + " confidence against the number of plots, if they vary like those already run. Dashed: the target of "
-                + error + "." + Wording.targetRemark(result);
+                + error + "." + Wording.targetRemark(result.design(), result.used());
         String alt = "Falling line of the expected sampling error of "
                 + needed.attribute().label() + " from " + now.plots() + " plots now to "
                 + first.gain().get(first.gain().size() - 1).plots() + " plots; the target of " + error

@@ -57,7 +57,7 @@ final class LogChart {
                 .filter(c -> rows.stream().anyMatch(r -> r.species().equals(c)))
                 .toList();
         CategoryChart chart =
-                Drawing.bars(Wording.capital(words), Wording.axis(result, attribute, units), species.size());
+                Drawing.bars(Wording.capital(words), Wording.axis(result.design(), attribute, units), species.size());
         chart.getStyler().setStacked(true).setAvailableSpaceFill(Math.min(0.8, 0.16 * labels.size()));
         for (String code : species) {
             List<Double> heights = new ArrayList<>(Collections.nCopies(labels.size(), 0.0));
@@ -68,7 +68,7 @@ final class LogChart {
         }
         String id = "wood-by-" + by;
         String what = Wording.capital(Wording.perArea(attribute, units)) + " by " + words;
-        String standing = Wording.standing(result, attribute, "*");
+        String standing = Wording.standing(result.used(), attribute, "*");
         String title = what + ", stacked by species."
                 + (standing.isEmpty()
                         ? ""

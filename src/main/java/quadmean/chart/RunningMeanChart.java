@@ -33,7 +33,7 @@ final class RunningMeanChart {
         }
         Design design = result.design();
         Attribute attribute = design.targetAttribute();
-        XYChart chart = Drawing.xy("Plots so far", Wording.axis(result, attribute, design.units()), 3);
+        XYChart chart = Drawing.xy("Plots so far", Wording.axis(result.design(), attribute, design.units()), 3);
         chart.getStyler()
                 .setXAxisMin(Math.floor(means.get(0).plots() / 10.0) * 10)
                 .setPlotGridVerticalLinesVisible(false);
@@ -47,7 +47,8 @@ final class RunningMeanChart {
         String target = "±" + Wording.percent(design.targetErrorPercent());
         String what = Wording.perArea(attribute, design.units());
         String title = Wording.capital(what) + " as plots came in. Band: " + limits + "; dashed: target band of "
-                + target + " about the final estimate." + byFormula(design) + Wording.targetRemark(result);
+                + target + " about the final estimate." + byFormula(design)
+                + Wording.targetRemark(result.design(), result.used());
         String alt = "Line of the estimate of " + what + " after each of "
                 + means.get(means.size() - 1).plots()
                 + " plots, its " + limits + " as a band, and the target band of " + target

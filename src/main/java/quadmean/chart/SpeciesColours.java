@@ -3,6 +3,7 @@ package quadmean.chart;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -43,6 +44,11 @@ public final class SpeciesColours {
         result.estimate().rows().forEach(r -> codes.add(r.species()));
         codes.remove(EstimateRow.ALL);
         return new SpeciesColours(new ArrayList<>(codes));
+    }
+
+    /** The colours of species by their codes. */
+    public static SpeciesColours of(Collection<String> codes) {
+        return new SpeciesColours(new ArrayList<>(new TreeSet<>(codes)));
     }
 
     /** The species codes in their order. */

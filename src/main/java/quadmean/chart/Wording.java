@@ -5,7 +5,8 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import quadmean.cruise.CruiseResult;
+import quadmean.cruise.WoodUsed;
+import quadmean.design.Design;
 import quadmean.model.PriceList;
 import quadmean.model.Standing;
 import quadmean.units.Attribute;
@@ -46,30 +47,29 @@ public final class Wording {
     }
 
     /** An axis title: the attribute with its unit. */
-    static String axis(CruiseResult result, Attribute attribute, UnitSystem units) {
-        return capital(attribute.label()) + " (" + units(result, attribute, comparable(attribute), units) + ")";
+    static String axis(Design design, Attribute attribute, UnitSystem units) {
+        return capital(attribute.label()) + " (" + units(design, attribute, comparable(attribute), units) + ")";
     }
 
     /** The unit of an attribute as people read it; money in the currency of the price list. */
-    public static String units(CruiseResult result, Attribute attribute, Basis basis, UnitSystem units) {
+    public static String units(Design design, Attribute attribute, Basis basis, UnitSystem units) {
         Unit unit = attribute.unit(basis, units);
-        return isMoney(unit) ? inCurrency(result, unit) : unit.label();
+        return isMoney(unit) ? inCurrency(design, unit) : unit.label();
     }
 
     /** The same in plain ASCII but for the currency, for tables that programs read. */
-    public static String unitSymbol(CruiseResult result, Attribute attribute, Basis basis, UnitSystem units) {
+    public static String unitSymbol(Design design, Attribute attribute, Basis basis, UnitSystem units) {
         Unit unit = attribute.unit(basis, units);
-        return isMoney(unit) ? inCurrency(result, unit) : unit.symbol();
+        return isMoney(unit) ? inCurrency(design, unit) : unit.symbol();
     }
 
     private static boolean isMoney(Unit unit) {
         return unit.quantity() == Quantity.MONEY || unit.quantity() == Quantity.MONEY_PER_AREA;
     }
 
-    private static String inCurrency(CruiseResult result, Unit unit) {
+    private static String inCurrency(Design design, Unit unit) {
         String sign = Unit.DOLLAR.symbol();
-        String currency =
-                result.design().wood().prices().map(PriceList::currency).orElse(sign);
+        String currency = design.wood().prices().map(PriceList::currency).orElse(sign);
         return unit.symbol().replace(sign, currency);
     }
 
@@ -84,9 +84,8 @@ public final class Wording {
      * @param species species code, or {@code *} for all
      * @return for instance {@code from memory, fitted}; empty if everything is verified
      */
-    public static String standing(CruiseResult result, Attribute attribute, String species) {
-        List<Standing> found =
-                result.used().standings(attribute, species).distinct().toList();
+    public static String standing(WoodUsed used, Attribute attribute, String species) {
+        List<Standing> found = used.standings(attribute, species).distinct().toList();
         return Stream.of(Standing.INVENTED, Standing.FROM_MEMORY, Standing.FITTED)
                 .filter(found::contains)
                 .map(Standing::label)
@@ -108,9 +107,9 @@ public final class Wording {
     }
 
     /** A remark for titles that show the target attribute; empty where there is nothing to remark. */
-    static String targetRemark(CruiseResult result) {
-        Attribute target = result.design().targetAttribute();
-        String standing = standing(result, target, "*");
+    static String targetRemark(Design design, WoodUsed used) {
+        Attribute target = design.targetAttribute();
+        String standing = standing(used, target, "*");
         return standing.isEmpty() ? "" : " " + capital(standsBehind(target)) + ": " + standing + ".";
     }
 }

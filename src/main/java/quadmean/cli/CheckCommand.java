@@ -100,8 +100,20 @@ final class CheckCommand extends DesignCommand {
     }
 
     @Override
+    boolean takesEstate() {
+        return true;
+    }
+
+    @Override
     ExitCode run(Design design) throws IOException {
         TallyNeeded.check(design, "check");
+        if (design.estate().isPresent()) {
+            if (wantsCopy) {
+                throw new CommandException(
+                        ExitCode.USAGE, "--copy is for the tally of a stand; mend that of an estate by problems.csv");
+            }
+            return EstateWork.of(design, folder(), talk()).check();
+        }
         Tally tally = Cruise.check(design);
         if (tally.isRefused()) {
             return refuse(tally.problems(), inputs(design), copies(design, tally));

@@ -146,6 +146,7 @@ final class CombineCommand implements Callable<Integer> {
         if (design == null) {
             return;
         }
+        DesignCommand.checkNoEstate(design);
         inputs.addAll(DesignCommand.inputs(design));
         TallyNeeded.check(design, "combine");
         DesignCommand.checkThere(design.tallies());

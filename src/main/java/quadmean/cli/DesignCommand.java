@@ -28,7 +28,7 @@ import quadmean.report.ProblemsCsv;
 @Command(mixinStandardHelpOptions = true, versionProvider = Version.class, sortOptions = false)
 abstract class DesignCommand implements Callable<Integer> {
     private static final String PROBLEMS = "problems.csv";
-    private static final String MEND = "mend what is listed, as its column to_do says, and run the command again";
+    static final String MEND = "mend what is listed, as its column to_do says, and run the command again";
 
     @Parameters(paramLabel = "DESIGN", description = "The design file, such as designs/demo.toml.")
     private Path designFile;
@@ -44,6 +44,11 @@ abstract class DesignCommand implements Callable<Integer> {
 
     /** Does the work on a design that is in order. */
     abstract ExitCode run(Design design) throws IOException;
+
+    /** Whether the command takes a design of an estate, and not of a single stand alone. */
+    boolean takesEstate() {
+        return false;
+    }
 
     /** Whether the command reads the tally of a design; one that does not can do without the files. */
     boolean readsTally(Design design) {
@@ -101,6 +106,9 @@ abstract class DesignCommand implements Callable<Integer> {
             checkOwnProblems(reading.problems());
             return refuse(reading.problems(), List.of(designFile));
         }
+        if (!takesEstate()) {
+            checkNoEstate(design);
+        }
         checkThere(readsTally(design) ? design.tallies() : List.of());
         Path list = design.exceptions().plotList();
         if (list != null && readsTally(design) && Files.notExists(list)) {
@@ -112,6 +120,17 @@ abstract class DesignCommand implements Callable<Integer> {
                                     : ""));
         }
         return run(design);
+    }
+
+    /** Stops at a design of an estate, where one of a single stand is needed. */
+    static void checkNoEstate(Design design) {
+        if (design.estate().isPresent()) {
+            throw new CommandException(
+                    ExitCode.USAGE,
+                    design.file()
+                            + " describes an estate, which quadmean estimate and quadmean check work through; for the"
+                            + " rest make a design of the stand in question");
+        }
     }
 
     /** Stops where a tally file is missing. */

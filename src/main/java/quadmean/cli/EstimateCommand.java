@@ -36,6 +36,8 @@ import quadmean.report.ExplainText;
             "  quadmean estimate designs/demo.toml --explain total:basal_area"
         })
 final class EstimateCommand extends DesignCommand {
+    private static final int MOST_THREADS = 64;
+
     @Option(
             names = "--explain",
             paramLabel = "NUMBER",
@@ -46,14 +48,30 @@ final class EstimateCommand extends DesignCommand {
     @Option(
             names = "--threads",
             paramLabel = "N",
-            description = "Threads that read an estate; results do not depend on it. Default: one for each processor.")
-    private int threads = Runtime.getRuntime().availableProcessors();
+            description =
+                    "Threads that read an estate, 1 to 64; results do not depend on it. Default: one for each processor.")
+    private @Nullable Integer threads;
+
+    @Option(
+            names = "--keep-every",
+            paramLabel = "SECONDS",
+            description = "How often a run over an estate keeps what an interrupted one goes on from. Default: 30.")
+    private @Nullable Long keepEvery;
+
+    @Override
+    boolean takesEstate() {
+        return true;
+    }
 
     @Override
     ExitCode run(Design design) throws IOException {
         if (design.estate().isPresent()) {
             TallyNeeded.check(design, "estimate");
-            return new EstateWork(design, design.estate().get(), folder(), threads, talk()).run();
+            return estate(design);
+        }
+        if (threads != null || keepEvery != null) {
+            String option = threads != null ? "--threads" : "--keep-every";
+            throw new CommandException(ExitCode.USAGE, option + " is for an estate; leave it out for a single stand");
         }
         if (explain != null && !talk().isInSentences()) {
             throw new CommandException(ExitCode.USAGE, "--explain prints sentences; leave out --json and --quiet");
@@ -82,6 +100,24 @@ final class EstimateCommand extends DesignCommand {
         out().println("Report: " + report);
         talk().next("open " + report + "; --explain total shows the arithmetic behind the estimate");
         return ExitCode.DONE;
+    }
+
+    private ExitCode estate(Design design) throws IOException {
+        if (explain != null) {
+            throw new CommandException(
+                    ExitCode.USAGE,
+                    "--explain goes through the trees of a stand, which an estate does not keep; make a design of the stand in"
+                            + " question");
+        }
+        int n = threads == null ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()) : threads;
+        if (n < 1 || n > MOST_THREADS) {
+            throw new CommandException(ExitCode.USAGE, "--threads " + n + " is not between 1 and " + MOST_THREADS);
+        }
+        long seconds = keepEvery == null ? EstateWork.KEEP_EVERY_SECONDS : keepEvery;
+        if (seconds < 0) {
+            throw new CommandException(ExitCode.USAGE, "--keep-every " + seconds + " is below 0");
+        }
+        return EstateWork.of(design, folder(), talk(), n, seconds).estimate();
     }
 
     /** Prints how one number comes about. */

@@ -126,6 +126,7 @@ final class SimulateCommand extends DesignCommand {
             if (read == null) {
                 return refuse(reading.problems(), inputs);
             }
+            checkNoEstate(read);
             inputs.addAll(inputs(read));
             ForestMaker.Making own = again(read, forest);
             if (own.forest() == null) {

@@ -90,15 +90,23 @@ public final class Estate {
                 ? CurveFile.read(design, settings.curves().get(), FillingCurves::parametersOf, problems::add)
                 : Map.of();
         if (problems.stream().anyMatch(p -> p.policy() == Policy.REFUSE)) {
-            keeping.problems(problems);
-            return Optional.empty();
+            keeping.kept(); // of no use here, and begins the list of problems anew
+            return refused(problems);
         }
         try {
             return work(job, files, given, problems);
         } catch (BrokenTallyException e) {
-            keeping.problems(List.of(e.problem()));
-            return Optional.empty();
+            return refused(List.of(e.problem()));
         }
+    }
+
+    /** Refuses for what stops all reading. */
+    private Optional<EstateResult> refused(List<Problem> problems) throws IOException {
+        EstateState none = new EstateState(0, 0);
+        problems.forEach(none::count);
+        keeping.problems(problems);
+        keeping.account(new EstateAccount(none.rows(), none.found()));
+        return Optional.empty();
     }
 
     private Optional<EstateResult> work(
@@ -116,10 +124,16 @@ public final class Estate {
             problems.forEach(state::count);
             keeping.problems(problems);
         }
-        addUp(job, files, curves, state);
+        try {
+            addUp(job, files, curves, state);
+        } catch (BrokenTallyException e) {
+            state.count(e.problem());
+            keeping.problems(List.of(e.problem()));
+        }
         List<Problem> without = withoutPlots(job, state);
         without.forEach(state::count);
         keeping.problems(without);
+        keeping.account(new EstateAccount(state.rows(), state.found()));
         boolean isRefused = state.found().values().stream().anyMatch(m -> m.containsKey(Policy.REFUSE));
         return isRefused ? Optional.empty() : Optional.of(result(job, files, curves, state));
     }
@@ -184,7 +198,7 @@ public final class Estate {
             }
             progress.rows(Progress.Work.ROWS, state.rows().in(), bytes.share(done));
             if (keeping.isDue()) {
-                keeping.keep(out -> {
+                keeping.keep(state.rows().in(), out -> {
                     KeptCurves.write(job.regions(), curves, out);
                     state.write(out);
                 });

@@ -5,6 +5,7 @@ import java.util.Map;
 import quadmean.design.Design;
 import quadmean.estimate.EstateEstimate;
 import quadmean.estimate.EstateEstimator;
+import quadmean.estimate.EstateSpread;
 import quadmean.height.FillingCurves;
 import quadmean.model.Policy;
 import quadmean.model.RowCount;
@@ -18,7 +19,7 @@ import quadmean.model.Rule;
  * @param rows the account of rows
  * @param problems number of problems by rule and policy
  * @param curves the height curves by region, in the order of the regions' names
- * @param fitted whether they were fitted, and not given
+ * @param fitted where they came from
  * @param stands estimates stand by stand, worked out when asked for
  * @param estimate the estate and its strata
  * @param notes what a reader should know of the trees, in sentences
@@ -36,6 +37,17 @@ public record EstateResult(
     public EstateResult {
         files = List.copyOf(files);
         notes = List.copyOf(notes);
+    }
+
+    /** What the wood of the species found is worked out with. */
+    public WoodUsed used() {
+        return EstateWood.of(design, estimate.species());
+    }
+
+    /** How the stands differ in the attribute of the target. */
+    public EstateSpread spread() {
+        return EstateSpread.of(
+                stands, design.targetAttribute(), design.units(), design.targetErrorPercent(), estimate.confidence());
     }
 
     /** Where the height curves came from. */

@@ -1,6 +1,9 @@
 package quadmean.estimate;
 
 import java.util.List;
+import java.util.Optional;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
 
 /**
  * What is estimated of an estate as a whole and of its strata, in metric units.
@@ -17,6 +20,38 @@ public record EstateEstimate(
         rows = List.copyOf(rows);
         strata = List.copyOf(strata);
         notes = List.copyOf(notes);
+    }
+
+    /** The row of a stratum; {@link EstimateRow#ALL} for the estate as a whole. */
+    public Optional<EstimateRow> row(String stratum, String species, Attribute attribute, Basis basis) {
+        return rows.stream()
+                .filter(r -> r.stratum().equals(stratum)
+                        && r.species().equals(species)
+                        && r.attribute() == attribute
+                        && r.basis() == basis)
+                .findFirst();
+    }
+
+    /** The species found, by code. */
+    public List<String> species() {
+        return rows.stream()
+                .map(EstimateRow::species)
+                .filter(s -> !s.equals(EstimateRow.ALL))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    /**
+     * Whether an estimate of the estate meets a target.
+     *
+     * @param targetPercent allowed sampling error (percent)
+     */
+    public PlotsNeeded.Verdict verdict(Attribute attribute, double targetPercent) {
+        double error = row(EstimateRow.ALL, EstimateRow.ALL, attribute, Basis.TOTAL)
+                .map(EstimateRow::samplingErrorPercent)
+                .orElse(Double.NaN);
+        return PlotsNeeded.Verdict.of(error, targetPercent);
     }
 
     /**

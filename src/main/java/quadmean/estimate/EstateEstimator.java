@@ -2,7 +2,6 @@ package quadmean.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -70,6 +69,16 @@ public final class EstateEstimator {
      */
     public List<EstimateRow> rows(int i, String species) {
         return rows(stands.get(i).code(), List.of(i), species);
+    }
+
+    /**
+     * Mean per hectare of an attribute in a stand that has plots, with its error by Student's t.
+     *
+     * @param species a species, or {@link EstimateRow#ALL}
+     * @param attribute one that the estate estimates
+     */
+    public MeanEstimate perHectare(int i, String species, Attribute attribute) {
+        return new EstateGroup(sample, List.of(i), species).mean(settings.attributes().indexOf(attribute));
     }
 
     /** The estate as a whole, and its strata. */
@@ -184,12 +193,9 @@ public final class EstateEstimator {
                 "Each stand is taken as a simple random sample of its plots, strata and the estate as sums over stands; limits are"
                         + " by Student's t. Sampling errors do not hold the errors of height curves and of equations.");
         if (whole.withoutPlots() > 0) {
-            notes.add(String.format(
-                    Locale.ROOT,
-                    "%d of %d stands have no plots: %.1f ha, which no total holds.",
-                    whole.withoutPlots(),
-                    stands.size(),
-                    whole.areaWithoutHa()));
+            notes.add(whole.withoutPlots() + " of " + stands.size() + (stands.size() == 1 ? " stand" : " stands")
+                    + (whole.withoutPlots() == 1 ? " has" : " have") + " no plots: no total holds "
+                    + (whole.withoutPlots() == 1 ? "its" : "their") + " area.");
         }
         if (whole.onePlot() > 0) {
             notes.add(sample.onePlotNote(whole.onePlot()));

@@ -44,7 +44,7 @@ final class PlotsAhead {
      */
     PlotsNeeded of(Attribute attribute, double achievedPercent) {
         List<StratumSample> units = sample.samples(PlotValue.of(settings.plot(), attribute, stem -> true));
-        Verdict verdict = verdict(achievedPercent);
+        Verdict verdict = Verdict.of(achievedPercent, target.errorPercent());
         String why = why(units);
         List<PlotShares> shares = why.isEmpty() ? shares(units) : List.of();
         OptionalInt reached = shares.isEmpty()
@@ -53,13 +53,6 @@ final class PlotsAhead {
         OptionalInt needed = verdict == Verdict.MET ? smallest(units, reached) : reached;
         String remark = why.isEmpty() ? remark(verdict, shares) : why;
         return new PlotsNeeded(attribute, achievedPercent, plots, needed, verdict, shares, remark);
-    }
-
-    private Verdict verdict(double achievedPercent) {
-        if (Double.isNaN(achievedPercent)) {
-            return Verdict.UNKNOWN;
-        }
-        return achievedPercent <= target.errorPercent() ? Verdict.MET : Verdict.MISSED;
     }
 
     /** Why the plots do not tell; empty if they do. */

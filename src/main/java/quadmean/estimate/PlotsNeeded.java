@@ -38,7 +38,20 @@ public record PlotsNeeded(
         MET,
         MISSED,
         /** There is no error to compare: too few plots, or nothing to estimate. */
-        UNKNOWN
+        UNKNOWN;
+
+        /**
+         * The verdict on a sampling error.
+         *
+         * @param achievedPercent sampling error (percent); NaN if unknown
+         * @param targetPercent allowed sampling error (percent)
+         */
+        static Verdict of(double achievedPercent, double targetPercent) {
+            if (Double.isNaN(achievedPercent)) {
+                return UNKNOWN;
+            }
+            return achievedPercent <= targetPercent ? MET : MISSED;
+        }
     }
 
     /** Plots still to run; empty if unknown. */

@@ -102,7 +102,7 @@ final class ClassTables {
         columns.forEach(code -> header.add(new Cell(head(code), HtmlTable.Kind.NUMBER)));
         HtmlTable table = HtmlTable.of(
                 Wording.capital(attribute.label()) + RowText.basis(attribute, basis, units) + " ("
-                        + Wording.units(result, attribute, basis, units)
+                        + Wording.units(result.design(), attribute, basis, units)
                         + ") by dbh class and species, with sampling error at "
                         + Wording.confidence(result.estimate().confidence()) + " confidence",
                 header);
@@ -139,7 +139,8 @@ final class ClassTables {
             return Cell.number("0");
         }
         return Cell.number(
-                RowText.of(result, row, units).mean(), (RowText.error(row) + notes.mark(row.reason())).strip());
+                RowText.of(result.design(), row, units).mean(),
+                (RowText.error(row) + notes.mark(row.reason())).strip());
     }
 
     private String label(DiameterClass size) {
@@ -153,8 +154,9 @@ final class ClassTables {
     /** What the stock rests on. */
     private String standing() {
         List<String> said = structure.attributes().stream()
-                .filter(a -> !Wording.standing(result, a, EstimateRow.ALL).isEmpty())
-                .map(a -> Wording.standsBehind(a) + " " + Wording.standing(result, a, EstimateRow.ALL))
+                .filter(a ->
+                        !Wording.standing(result.used(), a, EstimateRow.ALL).isEmpty())
+                .map(a -> Wording.standsBehind(a) + " " + Wording.standing(result.used(), a, EstimateRow.ALL))
                 .distinct()
                 .toList();
         return said.isEmpty()

@@ -32,7 +32,7 @@ final class CombineText {
     }
 
     String unitLabel() {
-        return Wording.units(combined.stands().get(0).cruise(), combined.attribute(), Basis.TOTAL, units);
+        return Wording.units(combined.stands().get(0).cruise().design(), combined.attribute(), Basis.TOTAL, units);
     }
 
     double in(double metric) {

@@ -5,24 +5,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
-import quadmean.chart.SpeciesColours;
 import quadmean.chart.Wording;
-import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
 import quadmean.report.HtmlTable.Cell;
 import quadmean.units.UnitSystem;
 
 /** One line for each species or stratum, one column for each attribute, in the design's units. */
 final class CompactTable {
-    private final CruiseResult result;
+    private final ShownRows shown;
     private final UnitSystem units;
-    private final SpeciesColours colours;
     private final By by;
 
-    private CompactTable(CruiseResult result, By by) {
-        this.result = result;
-        this.units = result.design().units();
-        this.colours = SpeciesColours.of(result);
+    private CompactTable(ShownRows shown, By by) {
+        this.shown = shown;
+        this.units = shown.design().units();
         this.by = by;
     }
 
@@ -48,49 +44,48 @@ final class CompactTable {
             };
         }
 
-        private String name(CruiseResult result, String code) {
+        private String name(ShownRows shown, String code) {
             return switch (this) {
-                case SPECIES -> Names.species(result, code);
-                case STRATUM -> Names.stratum(result, code);
-                case PRODUCT -> Names.product(result, code);
+                case SPECIES -> Names.species(shown.design(), code);
+                case STRATUM -> Names.stratum(shown.design(), code);
+                case PRODUCT -> Names.product(shown.design(), code);
                 case LOG -> code.equals(EstimateRow.ALL) ? "All logs" : code;
             };
         }
     }
 
-    static String markup(CruiseResult result, String caption, Predicate<EstimateRow> chosen, By by) {
-        return withoutStandings(result, caption, chosen, by) + standings(result, chosen);
+    static String markup(ShownRows shown, String caption, Predicate<EstimateRow> chosen, By by) {
+        return withoutStandings(shown, caption, chosen, by) + standings(shown, chosen);
     }
 
     /** The table without the note that its daggers lead to, where one note serves several tables. */
-    static String withoutStandings(CruiseResult result, String caption, Predicate<EstimateRow> chosen, By by) {
-        return new CompactTable(result, by).markup(caption, chosen);
+    static String withoutStandings(ShownRows shown, String caption, Predicate<EstimateRow> chosen, By by) {
+        return new CompactTable(shown, by).markup(caption, chosen);
     }
 
     /** What the dagger means: how far what stands behind the rows can be trusted; empty if nothing needs saying. */
-    static String standings(CruiseResult result, Predicate<EstimateRow> chosen) {
+    static String standings(ShownRows shown, Predicate<EstimateRow> chosen) {
         Set<String> said = new LinkedHashSet<>();
-        result.estimate().rows().stream()
+        shown.rows().stream()
                 .filter(chosen)
-                .filter(r -> !Facts.standing(result, r).isEmpty())
+                .filter(r -> !shown.standing(r).isEmpty())
                 .forEach(r -> said.add(Wording.standsBehind(r.attribute()) + ": "
-                        + Wording.standing(result, r.attribute(), EstimateRow.ALL)));
+                        + Wording.standing(shown.used(), r.attribute(), EstimateRow.ALL)));
         return said.isEmpty() ? "" : "<p class=\"notes\">† " + Html.escape(String.join("; ", said)) + ".</p>\n";
     }
 
     private String markup(String caption, Predicate<EstimateRow> chosen) {
-        List<EstimateRow> rows =
-                result.estimate().rows().stream().filter(chosen).toList();
+        List<EstimateRow> rows = shown.rows().stream().filter(chosen).toList();
         Set<String> codes = new LinkedHashSet<>();
         rows.forEach(row -> codes.add(by.code(row)));
         List<EstimateRow> columns = columns(rows);
         List<Cell> header = new ArrayList<>(List.of(Cell.text(by.title)));
         columns.forEach(c -> header.add(Cell.number(Wording.capital(RowText.what(c, units)) + " ("
-                + Wording.units(result, c.attribute(), c.basis(), units) + ")")));
+                + Wording.units(shown.design(), c.attribute(), c.basis(), units) + ")")));
         HtmlTable table = HtmlTable.of(caption, header);
         Footnotes notes = new Footnotes();
         for (String one : lastAll(codes)) {
-            List<Cell> cells = new ArrayList<>(List.of(Cell.markup(swatch(one) + Html.escape(by.name(result, one)))));
+            List<Cell> cells = new ArrayList<>(List.of(Cell.markup(swatch(one) + Html.escape(by.name(shown, one)))));
             for (EstimateRow column : columns) {
                 cells.add(rows.stream()
                         .filter(r -> by.code(r).equals(one) && isSameKind(r, column))
@@ -120,9 +115,9 @@ final class CompactTable {
     }
 
     private Cell compactCell(EstimateRow row, Footnotes notes) {
-        String standing = Facts.standing(result, row);
+        String standing = shown.standing(row);
         String below = RowText.error(row) + notes.mark(row.reason()) + (standing.isEmpty() ? "" : " †");
-        return Cell.number(RowText.of(result, row, units).mean(), below);
+        return Cell.number(RowText.of(shown.design(), row, units).mean(), below);
     }
 
     private static boolean isSameKind(EstimateRow a, EstimateRow b) {
@@ -140,7 +135,7 @@ final class CompactTable {
 
     private String swatch(String code) {
         return by == By.SPECIES && !code.equals(EstimateRow.ALL)
-                ? "<span class=\"swatch\" style=\"background:" + colours.hex(code) + "\"></span>"
+                ? "<span class=\"swatch\" style=\"background:" + shown.colours().hex(code) + "\"></span>"
                 : "";
     }
 }

@@ -46,7 +46,7 @@ public final class ConsoleSummary {
     }
 
     private static String line(CruiseResult result, EstimateRow row) {
-        RowText text = RowText.of(result, row, result.design().units());
+        RowText text = RowText.of(result.design(), row, result.design().units());
         String what = row.attribute().label() + " " + text.estimate();
         String standing = Facts.standing(result, row);
         String warning =

@@ -23,7 +23,7 @@ public final class CruiseOutputs {
         files.put("report.html", HtmlReport.of(result, plots, charts));
         files.put("estimate.json", EstimateJson.of(result));
         files.put(EstimateSchema.NAME, EstimateSchema.content());
-        files.put("estimates.csv", EstimatesCsv.of(result));
+        files.put("estimates.csv", EstimatesCsv.of(ShownRows.of(result)));
         files.put("plot-results.csv", PlotResultFiles.csv(result, plots));
         files.put("plot-results.geojson", PlotResultFiles.geoJson(result, plots));
         files.put("trees.csv", TreesCsv.of(result));

@@ -36,7 +36,7 @@ public final class EstimateJson {
         root.put("seed", result.design().seed());
         root.put("confidence", result.estimate().confidence());
         root.set("target", target(result));
-        root.set("estimates", estimates(result));
+        root.set("estimates", estimates(ShownRows.of(result)));
         root.set("alternatives", JsonSeries.alternatives(result));
         root.set("otherEstimates", JsonSeries.otherEstimates(result));
         root.set("rows", rows(result.tally().rows()));
@@ -49,7 +49,7 @@ public final class EstimateJson {
         root.set("extrapolated", JsonHeights.extrapolated(result));
         root.set("remeasure", JsonHeights.remeasure(result));
         root.set("curves", JsonCurves.of(result.curves()));
-        root.set("equations", JsonEquations.of(result));
+        root.set("equations", JsonEquations.of(result.equations()));
         root.set("wood", JsonWood.of(result));
         root.set("diameterClasses", JsonStructure.diameters(result));
         root.set("standTable", JsonStructure.classes(result));
@@ -61,17 +61,17 @@ public final class EstimateJson {
         return root;
     }
 
-    private static ArrayNode estimates(CruiseResult result) {
+    static ArrayNode estimates(ShownRows shown) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        for (EstimateRow row : result.estimate().rows()) {
+        for (EstimateRow row : shown.rows()) {
             for (UnitSystem system : UnitSystem.values()) {
-                list.add(estimate(result, row, system));
+                list.add(estimate(shown, row, system));
             }
         }
         return list;
     }
 
-    static ObjectNode estimate(CruiseResult result, EstimateRow row, UnitSystem system) {
+    static ObjectNode estimate(ShownRows shown, EstimateRow row, UnitSystem system) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         node.put("stratum", row.stratum());
         node.put("species", row.species());
@@ -79,7 +79,7 @@ public final class EstimateJson {
         node.put("log", row.part().place());
         node.put("attribute", row.attribute().id());
         node.put("basis", row.basis().id());
-        node.put("unit", Wording.unitSymbol(result, row.attribute(), row.basis(), system));
+        node.put("unit", Wording.unitSymbol(shown.design(), row.attribute(), row.basis(), system));
         node.put("n", row.n());
         JsonNumbers.put(node, "df", row.df());
         JsonNumbers.put(node, "mean", row.in(system, row.mean()));
@@ -88,8 +88,8 @@ public final class EstimateJson {
         JsonNumbers.put(node, "lower", row.in(system, row.lower()));
         JsonNumbers.put(node, "upper", row.in(system, row.upper()));
         JsonNumbers.put(node, "samplingErrorPercent", row.samplingErrorPercent());
-        node.put("interval", result.design().estimation().interval().id());
-        JsonNumbers.putText(node, "equationStanding", Facts.standing(result, row));
+        node.put("interval", shown.design().estimation().interval().id());
+        JsonNumbers.putText(node, "equationStanding", shown.standing(row));
         JsonNumbers.putText(node, "reason", row.reason());
         return node;
     }

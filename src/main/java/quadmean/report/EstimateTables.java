@@ -40,7 +40,7 @@ final class EstimateTables {
     private void stand(Html html) {
         html.section("stand", "The whole stand");
         html.raw(FullTable.markup(
-                result,
+                ShownRows.of(result),
                 "Estimates for the stand, all species",
                 r -> isWhole(r) && isAll(r.stratum()) && isAll(r.species()),
                 r -> ""));
@@ -54,16 +54,16 @@ final class EstimateTables {
         html.section("species", "By species");
         Predicate<EstimateRow> rows = r -> isWhole(r) && isAll(r.stratum());
         html.raw(CompactTable.markup(
-                result,
+                ShownRows.of(result),
                 "Estimates by species, with sampling error at " + level + " confidence",
                 rows.and(r -> TREES.contains(r.attribute())),
                 CompactTable.By.SPECIES));
         html.details("Every number by species, in both unit systems");
         html.raw(FullTable.markup(
-                result,
+                ShownRows.of(result),
                 "Estimates by species",
                 r -> rows.test(r) && !isAll(r.species()),
-                r -> Names.species(result, r.species())));
+                r -> Names.species(result.design(), r.species())));
         html.endDetails().endSection();
     }
 
@@ -71,18 +71,18 @@ final class EstimateTables {
         html.section("strata", "By stratum");
         Predicate<EstimateRow> rows = r -> isWhole(r) && isAll(r.species());
         html.raw(CompactTable.markup(
-                result,
+                ShownRows.of(result),
                 "Estimates by stratum, with sampling error at " + level + " confidence",
                 rows.and(r -> TREES.contains(r.attribute())
                         || r.attribute() == result.design().targetAttribute()),
                 CompactTable.By.STRATUM));
         html.details("Every number by stratum and species, in both unit systems");
         html.raw(FullTable.markup(
-                result,
+                ShownRows.of(result),
                 "Estimates by stratum and species",
                 r -> isWhole(r) && !isAll(r.stratum()),
-                r -> Names.stratum(result, r.stratum())
-                        + (isAll(r.species()) ? ", all species" : ", " + Names.species(result, r.species()))));
+                r -> Names.stratum(result.design(), r.stratum())
+                        + (isAll(r.species()) ? ", all species" : ", " + Names.species(result.design(), r.species()))));
         html.endDetails().endSection();
     }
 

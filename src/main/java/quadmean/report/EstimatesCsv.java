@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import quadmean.chart.Wording;
-import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
 import quadmean.units.UnitSystem;
 
@@ -32,13 +31,13 @@ final class EstimatesCsv {
 
     private EstimatesCsv() {}
 
-    static Content of(CruiseResult result) {
-        Stream<List<String>> rows = result.estimate().rows().stream()
-                .flatMap(row -> Arrays.stream(UnitSystem.values()).map(system -> row(result, row, system)));
+    static Content of(ShownRows shown) {
+        Stream<List<String>> rows = shown.rows().stream()
+                .flatMap(row -> Arrays.stream(UnitSystem.values()).map(system -> row(shown, row, system)));
         return Csv.of(HEADER, rows);
     }
 
-    private static List<String> row(CruiseResult result, EstimateRow row, UnitSystem system) {
+    private static List<String> row(ShownRows shown, EstimateRow row, UnitSystem system) {
         return List.of(
                 row.stratum(),
                 row.species(),
@@ -46,7 +45,7 @@ final class EstimatesCsv {
                 row.part().place(),
                 row.attribute().id(),
                 row.basis().id(),
-                Wording.unitSymbol(result, row.attribute(), row.basis(), system),
+                Wording.unitSymbol(shown.design(), row.attribute(), row.basis(), system),
                 Integer.toString(row.n()),
                 Csv.number(row.df()),
                 Csv.number(row.in(system, row.mean())),
@@ -55,8 +54,8 @@ final class EstimatesCsv {
                 Csv.number(row.in(system, row.lower())),
                 Csv.number(row.in(system, row.upper())),
                 Csv.number(row.samplingErrorPercent()),
-                result.design().estimation().interval().id(),
-                Facts.standing(result, row),
+                shown.design().estimation().interval().id(),
+                shown.standing(row),
                 row.reason());
     }
 }

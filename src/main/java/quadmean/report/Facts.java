@@ -24,19 +24,19 @@ final class Facts {
 
     /** How far what stands behind a row can be trusted; empty where nothing does or all of it is verified. */
     static String standing(CruiseResult result, EstimateRow row) {
-        return Wording.standing(result, row.attribute(), row.species());
+        return Wording.standing(result.used(), row.attribute(), row.species());
     }
 
     /** The same for a stand statistic. */
     static String standing(CruiseResult result, StandStatistic s) {
         return s.statistic() == Statistic.VOLUME_PER_TREE
-                ? Wording.standing(result, Attribute.VOLUME, EstimateRow.ALL)
+                ? Wording.standing(result.used(), Attribute.VOLUME, EstimateRow.ALL)
                 : "";
     }
 
     /** What stands behind an attribute's estimates and how far it can be trusted, as a sentence; empty where nothing needs saying. */
     static String standingSentence(CruiseResult result, Attribute attribute) {
-        String standing = Wording.standing(result, attribute, EstimateRow.ALL);
+        String standing = Wording.standing(result.used(), attribute, EstimateRow.ALL);
         return standing.isEmpty() ? "" : Wording.capital(Wording.standsBehind(attribute)) + ": " + standing + ".";
     }
 

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import quadmean.chart.Wording;
-import quadmean.cruise.CruiseResult;
 import quadmean.estimate.EstimateRow;
 import quadmean.report.HtmlTable.Cell;
 import quadmean.units.UnitSystem;
@@ -20,9 +19,9 @@ final class FullTable {
      * @param prefix what to put before the attribute; empty for nothing
      */
     static String markup(
-            CruiseResult result, String caption, Predicate<EstimateRow> chosen, Function<EstimateRow, String> prefix) {
-        UnitSystem units = result.design().units();
-        String level = Wording.confidence(result.estimate().confidence());
+            ShownRows shown, String caption, Predicate<EstimateRow> chosen, Function<EstimateRow, String> prefix) {
+        UnitSystem units = shown.design().units();
+        String level = Wording.confidence(shown.confidence());
         HtmlTable table = HtmlTable.of(
                 caption,
                 List.of(
@@ -36,22 +35,22 @@ final class FullTable {
                         Cell.number("df"),
                         Cell.number((units == UnitSystem.US ? "Metric" : "US") + ", limits below")));
         Footnotes notes = new Footnotes();
-        for (EstimateRow row : result.estimate().rows()) {
+        for (EstimateRow row : shown.rows()) {
             if (chosen.test(row)) {
-                table.row(row(result, row, prefix.apply(row), notes));
+                table.row(row(shown, row, prefix.apply(row), notes));
             }
         }
         return table.isEmpty() ? "" : table.markup() + notes.markup();
     }
 
-    private static List<Cell> row(CruiseResult result, EstimateRow row, String first, Footnotes notes) {
-        UnitSystem units = result.design().units();
-        RowText ours = RowText.of(result, row, units);
-        RowText theirs = RowText.of(result, row, RowText.other(units));
+    private static List<Cell> row(ShownRows shown, EstimateRow row, String first, Footnotes notes) {
+        UnitSystem units = shown.design().units();
+        RowText ours = RowText.of(shown.design(), row, units);
+        RowText theirs = RowText.of(shown.design(), row, RowText.other(units));
         String what =
                 first.isEmpty() ? Wording.capital(RowText.what(row, units)) : first + ": " + RowText.what(row, units);
         return List.of(
-                Cell.markup(Html.escape(what + notes.mark(row.reason())) + tag(result, row)),
+                Cell.markup(Html.escape(what + notes.mark(row.reason())) + tag(shown, row)),
                 Cell.number(ours.estimate()),
                 Cell.number(ours.limits()),
                 Cell.number(ours.standardError()),
@@ -69,8 +68,8 @@ final class FullTable {
         return row.df() > 0 ? Wording.plain(Math.round(row.df() * 10) / 10.0) : Rounding.UNKNOWN;
     }
 
-    private static String tag(CruiseResult result, EstimateRow row) {
-        String standing = Facts.standing(result, row);
+    private static String tag(ShownRows shown, EstimateRow row) {
+        String standing = shown.standing(row);
         return standing.isEmpty() ? "" : " <span class=\"tag\">" + Html.escape(standing) + "</span>";
     }
 }

@@ -36,7 +36,7 @@ final class GrowthText {
     }
 
     String unitLabel(Attribute attribute) {
-        return Wording.units(growth.after(), attribute, Basis.PER_AREA, units);
+        return Wording.units(growth.after().design(), attribute, Basis.PER_AREA, units);
     }
 
     double in(Attribute attribute, double metric) {

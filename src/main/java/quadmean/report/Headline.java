@@ -46,8 +46,8 @@ final class Headline {
     }
 
     private void answer(Html html, EstimateRow row) {
-        RowText ours = RowText.of(result, row, units);
-        RowText theirs = RowText.of(result, row, other);
+        RowText ours = RowText.of(result.design(), row, units);
+        RowText theirs = RowText.of(result.design(), row, other);
         html.raw("<div class=\"answers\">\n<div class=\"answer\">\n");
         html.element("h2", "How much");
         html.element("p", "big", ours.estimate());
@@ -78,9 +78,9 @@ final class Headline {
             return;
         }
         stand(Basis.PER_AREA).ifPresent(row -> {
-            RowText ours = RowText.of(result, row, units);
+            RowText ours = RowText.of(result.design(), row, units);
             html.raw("<p class=\"mid\">").text(ours.estimate()).raw("</p>\n");
-            RowText theirs = RowText.of(result, row, other);
+            RowText theirs = RowText.of(result.design(), row, other);
             String limits =
                     RowText.hasLimits(row) ? "; limits " + ours.limits() + otherUnits(row, theirs.limits()) : "";
             String first = otherUnits(row, theirs.estimate()).strip() + limits;
@@ -107,7 +107,11 @@ final class Headline {
     }
 
     static String verdict(PlotsNeeded needed) {
-        return switch (needed.verdict()) {
+        return verdict(needed.verdict());
+    }
+
+    static String verdict(PlotsNeeded.Verdict verdict) {
+        return switch (verdict) {
             case MET -> "Target met";
             case MISSED -> "Target missed";
             case UNKNOWN -> "Target: cannot tell";

@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
-import quadmean.cruise.CruiseResult;
 import quadmean.model.ValidRange;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeTable;
@@ -15,9 +15,9 @@ import quadmean.units.Unit;
 final class JsonEquations {
     private JsonEquations() {}
 
-    static ArrayNode of(CruiseResult result) {
+    static ArrayNode of(Map<String, VolumeSpec> equations) {
         ArrayNode list = JsonNodeFactory.instance.arrayNode();
-        new TreeMap<>(result.equations()).forEach((species, spec) -> put(list.addObject(), species, spec));
+        new TreeMap<>(equations).forEach((species, spec) -> put(list.addObject(), species, spec));
         return list;
     }
 

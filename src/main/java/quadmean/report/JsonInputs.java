@@ -62,7 +62,7 @@ final class JsonInputs {
         return String.valueOf(design.file().getFileName());
     }
 
-    private static ObjectNode plot(PlotDesign plot) {
+    static ObjectNode plot(PlotDesign plot) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
         if (plot instanceof PlotDesign.Point point) {
             node.put("kind", "point");

@@ -30,7 +30,7 @@ final class MethodSection {
         section.estimation(html);
         section.trees(html);
         html.raw("</dl>\n").raw(section.strata());
-        section.design(html);
+        design(html, section.design);
         return html.endSection().toString();
     }
 
@@ -42,7 +42,7 @@ final class MethodSection {
                         ? "Complete tally: none was left out."
                         : Wording.capital(EstimatorWords.selection(design)) + ". A grid that runs in step with"
                                 + " ridges, roads or old cutting lines can make a systematic sample better or worse than its error says.");
-        item(html, "Plots", plots());
+        item(html, "Plots", plots(design));
         FieldworkItems.of(design).forEach(i -> item(html, i.term(), i.words()));
         item(
                 html,
@@ -54,44 +54,48 @@ final class MethodSection {
                                 : "Each tallied tree stands for one over the area of the plot it counts on, in trees per unit area.");
     }
 
-    private String plots() {
+    /** Kind and size of the plots, in words. */
+    static String plots(Design design) {
         PlotDesign plot = design.plot();
         if (plot instanceof PlotDesign.Point point) {
             double us = Unit.SQUARE_METRES_PER_HECTARE.convert(point.basalAreaFactor(), Unit.SQUARE_FEET_PER_ACRE);
             String metric = Wording.plain(Math.round(point.basalAreaFactor() * 1e4) / 1e4) + " "
                     + Unit.SQUARE_METRES_PER_HECTARE.label();
             return "Points with a basal area factor of "
-                    + both(Wording.plain(Math.round(us * 1e4) / 1e4) + " " + Unit.SQUARE_FEET_PER_ACRE.label(), metric)
+                    + both(
+                            design.units(),
+                            Wording.plain(Math.round(us * 1e4) / 1e4) + " " + Unit.SQUARE_FEET_PER_ACRE.label(),
+                            metric)
                     + "."
                     + PlotWords.sweep(point.sweep())
                     + PlotWords.measuring(point.measuring());
         }
         if (plot instanceof PlotDesign.Strip strip) {
-            return "Strips of " + area(strip.areaHa()) + ", " + PlotWords.size(strip, design.units()) + ".";
+            return "Strips of " + area(design, strip.areaHa()) + ", " + PlotWords.size(strip, design.units()) + ".";
         }
         if (plot instanceof PlotDesign.Complete complete) {
             return "Parts of the strata, which together are the whole." + PlotWords.measuring(complete.measuring());
         }
         if (plot instanceof PlotDesign.Fixed fixed) {
-            return "Plots of " + area(fixed.areaHa()) + ".";
+            return "Plots of " + area(design, fixed.areaHa()) + ".";
         }
         List<String> rings = new ArrayList<>();
         for (PlotDesign.Ring ring : ((PlotDesign.Nested) plot).rings()) {
             String cm = Wording.plain(Math.round(ring.minDbhCm() * 100) / 100.0) + " cm";
             double inches = Unit.CENTIMETRE.convert(ring.minDbhCm(), Unit.INCH);
-            rings.add("dbh from " + both(Wording.plain(Math.round(inches * 100) / 100.0) + " in", cm) + " on "
-                    + area(ring.areaHa()));
+            rings.add("dbh from " + both(design.units(), Wording.plain(Math.round(inches * 100) / 100.0) + " in", cm)
+                    + " on " + area(design, ring.areaHa()));
         }
         return "Nested plots: " + String.join("; ", rings) + ".";
     }
 
-    private String area(double areaHa) {
+    private static String area(Design design, double areaHa) {
         double acres = Unit.HECTARE.convert(areaHa, Unit.ACRE);
-        return both(Rounding.constant(acres) + " ac", Rounding.constant(areaHa) + " ha");
+        return both(design.units(), Rounding.constant(acres) + " ac", Rounding.constant(areaHa) + " ha");
     }
 
-    private String both(String us, String metric) {
-        return design.units() == UnitSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
+    private static String both(UnitSystem units, String us, String metric) {
+        return units == UnitSystem.US ? us + " (" + metric + ")" : metric + " (" + us + ")";
     }
 
     private void estimation(Html html) {
@@ -141,7 +145,7 @@ final class MethodSection {
                 "Heights off the curve",
                 "A height more than " + Wording.plain(height.offCurve())
                         + " robust standard deviations (1.4826 times the median absolute residual) from the curve of its species"
-                        + " is listed as a problem; " + offCurve() + ".");
+                        + " is listed as a problem; " + offCurve(design) + ".");
         item(
                 html,
                 "Volumes",
@@ -157,12 +161,14 @@ final class MethodSection {
                 "Diameter classes",
                 "Width "
                         + both(
+                                design.units(),
                                 Wording.plain(Math.round(inches * 100) / 100.0) + " in",
                                 Wording.plain(Math.round(design.diameterClassCm() * 100) / 100.0) + " cm")
                         + ".");
     }
 
-    private String offCurve() {
+    /** What becomes of a height off its curve. */
+    static String offCurve(Design design) {
         return switch (design.policy(Rule.HEIGHT_OFF_CURVE)) {
             case REFUSE -> "the design has the run stop there";
             case DROP -> "its row is dropped";
@@ -193,7 +199,8 @@ final class MethodSection {
         return table.markup();
     }
 
-    private void design(Html html) {
+    /** The design itself, so that the page says all that it was made from. */
+    static void design(Html html, Design design) {
         html.element("p", "Design file " + JsonInputs.fileName(design) + ", seed " + design.seed() + ", SHA-256:");
         html.element("p", "hash", design.sha256());
         html.printedDetails("The design, word for word").code(design.text()).endDetails();

@@ -38,7 +38,7 @@ final class PlotMap {
         return values.isEmpty()
                 ? Optional.empty()
                 : Optional.of(PlotValueMap.picture(
-                        values, attribute, Wording.units(result, attribute, Basis.PER_AREA, units), units));
+                        values, attribute, Wording.units(result.design(), attribute, Basis.PER_AREA, units), units));
     }
 
     private static TractMap.Point at(SheetPlace place) {

@@ -124,7 +124,7 @@ final class PlotResultFiles {
     }
 
     private String name(Attribute attribute, UnitSystem system) {
-        String unit = Wording.unitSymbol(result, attribute, Basis.PER_AREA, system)
+        String unit = Wording.unitSymbol(result.design(), attribute, Basis.PER_AREA, system)
                 .toLowerCase(Locale.ROOT)
                 .replace("/", "_per_");
         return attribute == Attribute.TREES ? unit : attribute.id() + "_" + unit;

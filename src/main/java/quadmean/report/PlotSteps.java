@@ -39,7 +39,7 @@ final class PlotSteps {
         String id = plot.plot().plot().id();
         String species = species();
         steps.say("Plot " + id + ", stratum "
-                + Names.stratum(result, plot.plot().plot().stratum()) + ": " + attribute.label() + ", "
+                + Names.stratum(result.design(), plot.plot().plot().stratum()) + ": " + attribute.label() + ", "
                 + (request.subject() == Subject.TREE ? "tree " + request.id() : species));
         plot.trees().forEach(this::tree);
         String unit = perArea().label();
@@ -90,7 +90,7 @@ final class PlotSteps {
         Tree tree = working.tree().tree();
         Unit dbh = units.diameter();
         steps.say("Tree " + tree.label() + ", " + tree.file() + " line " + tree.row() + ": "
-                + Names.species(result, tree.species()) + ", dbh "
+                + Names.species(result.design(), tree.species()) + ", dbh "
                 + Steps.number(Unit.CENTIMETRE.convert(tree.dbhCm(), dbh)) + " " + dbh.label());
         if (!working.stem().counts()) {
             steps.say("  does not count in " + attribute.label() + " ("
@@ -170,6 +170,8 @@ final class PlotSteps {
     }
 
     private String species() {
-        return request.species().equals(EstimateRow.ALL) ? "all species" : Names.species(result, request.species());
+        return request.species().equals(EstimateRow.ALL)
+                ? "all species"
+                : Names.species(result.design(), request.species());
     }
 }

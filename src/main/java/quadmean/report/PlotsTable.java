@@ -41,7 +41,7 @@ final class PlotsTable {
         for (int h = 0; h < shares.get(0).strata().size(); h++) {
             int stratum = h;
             table.row(row(
-                    Names.stratum(result, shares.get(0).strata().get(h).stratum()),
+                    Names.stratum(result.design(), shares.get(0).strata().get(h).stratum()),
                     shares.get(0).strata().get(h).run(),
                     shares.stream()
                             .flatMap(s ->

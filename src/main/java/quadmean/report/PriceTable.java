@@ -23,7 +23,7 @@ final class PriceTable {
                 List.of(Cell.text("Product"), Cell.text("Species"), Cell.number("Price"), Cell.text("For one")));
         for (Price price : list.prices()) {
             table.row(List.of(
-                    Cell.text(Names.product(result, price.product())),
+                    Cell.text(Names.product(result.design(), price.product())),
                     Cell.text(species(result, list, price)),
                     Cell.number(Rounding.decimals(2).text(price.amount())),
                     Cell.text(price.unit().label() + ", net")));
@@ -33,7 +33,7 @@ final class PriceTable {
 
     private static String species(CruiseResult result, PriceList list, Price price) {
         if (!price.species().equals(EstimateRow.ALL)) {
-            return Names.species(result, price.species());
+            return Names.species(result.design(), price.species());
         }
         boolean alone = list.prices().stream()
                         .filter(p -> p.product().equals(price.product()))

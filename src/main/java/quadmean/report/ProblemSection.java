@@ -3,6 +3,7 @@ package quadmean.report;
 import java.util.List;
 import java.util.Map;
 import quadmean.cruise.CruiseResult;
+import quadmean.cruise.EstateResult;
 import quadmean.model.Problem;
 import quadmean.model.RowCount;
 import quadmean.model.Rule;
@@ -46,6 +47,36 @@ final class ProblemSection {
                         + Rounding.count(rows.dropped()) + " dropped."));
         html.raw(problems.isEmpty() ? "<p>No problems were found.</p>\n" : list(problems));
         return html.endSection().toString();
+    }
+
+    /** The account of an estate: problems counted and not listed, for there may be millions. */
+    static String counts(EstateResult result) {
+        Html html = new Html().section("rows", "Rows and problems");
+        RowCount rows = result.rows();
+        html.element(
+                "p",
+                Rounding.count(rows.in()) + " rows read = " + Rounding.count(rows.used()) + " used + "
+                        + Rounding.count(rows.dropped()) + " dropped. Of the rows used, " + Rounding.count(rows.kept())
+                        + (rows.kept() == 1 ? " is" : " are") + " listed in spite of a problem.");
+        html.element(
+                "p",
+                result.files().size() == 1
+                        ? "Tally: " + result.files().get(0) + "."
+                        : "Tally: " + Rounding.count(result.files().size()) + " files, from "
+                                + result.files().get(0) + " to "
+                                + result.files().get(result.files().size() - 1) + ".");
+        HtmlTable table = HtmlTable.of(
+                "Problems by rule; problems.csv has them one by one",
+                List.of(Cell.text("Rule"), Cell.text("What it says"), Cell.text("Done"), Cell.number("Problems")));
+        result.problems()
+                .forEach((rule, policies) -> policies.forEach((policy, count) -> table.row(List.of(
+                        Cell.text(rule.code()),
+                        Cell.text(rule.sentence()),
+                        Cell.text(policy.id()),
+                        Cell.number(Rounding.count(count))))));
+        return html.raw(table.isEmpty() ? "<p>No problems were found.</p>\n" : table.markup())
+                .endSection()
+                .toString();
     }
 
     /** The problems, one a row. */

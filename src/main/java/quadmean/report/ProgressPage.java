@@ -138,7 +138,7 @@ final class ProgressPage {
                 List.of(Cell.text("Stratum"), Cell.number("Run"), Cell.number("Needed"), Cell.number("More")));
         for (StratumPlots s : shares.get(0).strata()) {
             table.row(List.of(
-                    Cell.text(Names.stratum(report.cruise(), s.stratum())),
+                    Cell.text(Names.stratum(report.cruise().design(), s.stratum())),
                     Cell.number(Rounding.count(s.run())),
                     Cell.number(Rounding.count(s.needed())),
                     Cell.number(Rounding.count(s.more()))));

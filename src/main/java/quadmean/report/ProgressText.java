@@ -55,7 +55,7 @@ final class ProgressText {
                 .estimate()
                 .row(EstimateRow.ALL, EstimateRow.ALL, design.targetAttribute(), Basis.TOTAL)
                 .map(row -> {
-                    RowText text = RowText.of(report.cruise(), row, design.units());
+                    RowText text = RowText.of(report.cruise().design(), row, design.units());
                     return RowText.hasLimits(row)
                             ? row.attribute().label() + " " + text.estimate() + ", "
                                     + Wording.confidence(design.confidence()) + " limits " + text.limits()
@@ -168,7 +168,7 @@ final class ProgressText {
         Interval limits = e.interval(design.confidence());
         Rounding rounding = Rounding.of(metric.convert(e.mean(), unit), metric.convert(e.se(), unit));
         return attribute.label() + " " + rounding.text(metric.convert(e.mean(), unit)) + " "
-                + Wording.units(report.cruise(), attribute, Basis.PER_AREA, design.units()) + ", limits "
+                + Wording.units(report.cruise().design(), attribute, Basis.PER_AREA, design.units()) + ", limits "
                 + rounding.text(metric.convert(limits.lower(), unit)) + " to "
                 + rounding.text(metric.convert(limits.upper(), unit)) + " (±"
                 + Rounding.percent(e.samplingErrorPercent(design.confidence())) + ", "

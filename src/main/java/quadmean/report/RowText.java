@@ -1,7 +1,7 @@
 package quadmean.report;
 
 import quadmean.chart.Wording;
-import quadmean.cruise.CruiseResult;
+import quadmean.design.Design;
 import quadmean.estimate.EstimateRow;
 import quadmean.units.Attribute;
 import quadmean.units.Basis;
@@ -9,20 +9,20 @@ import quadmean.units.UnitSystem;
 
 /** An estimate in a unit system as people read it, every number cut by the standard error. */
 final class RowText {
-    private final CruiseResult result;
+    private final Design design;
     private final EstimateRow row;
     private final UnitSystem system;
     private final Rounding rounding;
 
-    private RowText(CruiseResult result, EstimateRow row, UnitSystem system) {
-        this.result = result;
+    private RowText(Design design, EstimateRow row, UnitSystem system) {
+        this.design = design;
         this.row = row;
         this.system = system;
         this.rounding = Rounding.of(row.in(system, row.mean()), row.in(system, row.se()));
     }
 
-    static RowText of(CruiseResult result, EstimateRow row, UnitSystem system) {
-        return new RowText(result, row, system);
+    static RowText of(Design design, EstimateRow row, UnitSystem system) {
+        return new RowText(design, row, system);
     }
 
     /** The other unit system. */
@@ -68,7 +68,7 @@ final class RowText {
     }
 
     String unit() {
-        return Wording.units(result, row.attribute(), row.basis(), system);
+        return Wording.units(design, row.attribute(), row.basis(), system);
     }
 
     /** What the row estimates, in words: {@code volume, total}. */

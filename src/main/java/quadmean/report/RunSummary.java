@@ -8,7 +8,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import quadmean.cruise.CruiseResult;
+import quadmean.cruise.EstateResult;
 import quadmean.design.Design;
 import quadmean.estimate.EstimateRow;
 import quadmean.height.CurveTable;
@@ -16,6 +18,7 @@ import quadmean.height.SpeciesCurve;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.RowCount;
+import quadmean.model.Rule;
 import quadmean.plan.CruisePlan;
 import quadmean.simulate.SimulationStudy;
 
@@ -49,6 +52,18 @@ public final class RunSummary {
         }
     }
 
+    /** The same of an estate, whose problems are counted and not gathered. */
+    public void problems(Map<Rule, Map<Policy, Long>> problems) {
+        ObjectNode node = root.putObject("problems");
+        for (Policy policy : Policy.values()) {
+            node.put(
+                    policy.id(),
+                    problems.values().stream()
+                            .mapToLong(m -> m.getOrDefault(policy, 0L))
+                            .sum());
+        }
+    }
+
     /** The account of rows. */
     public void rows(RowCount rows) {
         root.set("rows", EstimateJson.rows(rows));
@@ -60,17 +75,31 @@ public final class RunSummary {
         root.put("confidence", result.estimate().confidence());
         root.put("plots", result.tally().plots().size());
         root.put("trees", result.trees().size());
-        ArrayNode list = root.putArray("estimates");
-        for (EstimateRow row : result.estimate().wholeRows()) {
-            if (row.stratum().equals(EstimateRow.ALL) && row.species().equals(EstimateRow.ALL)) {
-                list.add(EstimateJson.estimate(result, row, result.design().units()));
-            }
-        }
+        estimates(ShownRows.of(result), result.estimate().wholeRows());
         ObjectNode target = EstimateJson.target(result);
         ObjectNode first = (ObjectNode) target.get("attributes").get(0);
         first.remove("allocations");
         first.put("targetErrorPercent", result.design().targetErrorPercent());
         root.set("target", first);
+    }
+
+    /** The estimates of the whole estate, its ground, and whether the target is met. */
+    public void estate(EstateResult result) {
+        root.put("design", result.design().name());
+        root.put("confidence", result.estimate().confidence());
+        estimates(ShownRows.of(result), result.estimate().rows());
+        root.set("extent", EstateJson.extent(result.estimate().stands()));
+        root.set("target", EstateJson.target(result));
+    }
+
+    /** Rows of all strata and all species, in the units of the design. */
+    private void estimates(ShownRows shown, List<EstimateRow> rows) {
+        ArrayNode list = root.putArray("estimates");
+        for (EstimateRow row : rows) {
+            if (row.stratum().equals(EstimateRow.ALL) && row.species().equals(EstimateRow.ALL)) {
+                list.add(EstimateJson.estimate(shown, row, shown.design().units()));
+            }
+        }
     }
 
     /** How many plots the target takes. */

@@ -92,7 +92,7 @@ final class StatisticSection {
                 .distinct()
                 .toList();
         List<Cell> header = new ArrayList<>(List.of(Cell.text("Statistic")));
-        strata.forEach(s -> header.add(Cell.number(Names.stratum(result, s))));
+        strata.forEach(s -> header.add(Cell.number(Names.stratum(result.design(), s))));
         HtmlTable table = HtmlTable.of("Stand statistics by stratum, with sampling error", header);
         Footnotes own = new Footnotes();
         for (Statistic statistic : Statistic.values()) {

@@ -59,7 +59,7 @@ final class StrataSteps {
 
     private void values(StratumWorking s, String what) {
         Unit area = result.design().units().area();
-        steps.say("Stratum " + Names.stratum(result, s.stratum()) + ": "
+        steps.say("Stratum " + Names.stratum(result.design(), s.stratum()) + ": "
                 + Steps.number(Unit.HECTARE.convert(s.areaHa(), area)) + " " + area.label() + ", "
                 + Headline.count(s.values().size(), "plot"));
         if (working.strata().size() > 1) {

@@ -110,7 +110,7 @@ final class TotalSteps {
         steps.say(Wording.capital(attribute.label()) + ": "
                 + (request.stratum().equals(EstimateRow.ALL)
                         ? "whole stand"
-                        : "stratum " + Names.stratum(result, request.stratum()))
+                        : "stratum " + Names.stratum(result.design(), request.stratum()))
                 + ", " + species());
         if (result.design().selection() == SelectionMethod.SYSTEMATIC) {
             steps.say("The sample is systematic and estimated as if plots were drawn at random.");
@@ -221,6 +221,8 @@ final class TotalSteps {
     }
 
     private String species() {
-        return request.species().equals(EstimateRow.ALL) ? "all species" : Names.species(result, request.species());
+        return request.species().equals(EstimateRow.ALL)
+                ? "all species"
+                : Names.species(result.design(), request.species());
     }
 }

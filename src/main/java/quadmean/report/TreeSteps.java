@@ -198,7 +198,7 @@ final class TreeSteps {
         }
         Unit length = units.length();
         Unit dbh = units.diameter();
-        steps.say("  log " + log.number() + ", " + Names.product(result, log.product()) + ": from "
+        steps.say("  log " + log.number() + ", " + Names.product(result.design(), log.product()) + ": from "
                 + Steps.number(Unit.METRE.convert(log.fromM(), length)) + " " + length.label() + ", "
                 + Steps.number(Unit.METRE.convert(log.lengthM(), length)) + " " + length.label() + " long, ends "
                 + Steps.number(Unit.CENTIMETRE.convert(log.largeEndCm(), dbh)) + " and "

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import quadmean.chart.Wording;
 import quadmean.cruise.CruiseResult;
+import quadmean.cruise.WoodUsed;
+import quadmean.design.Design;
 import quadmean.model.ValidRange;
 import quadmean.model.VolumeSpec;
 import quadmean.model.VolumeTable;
@@ -19,14 +21,18 @@ final class VolumeSection {
     private VolumeSection() {}
 
     static String markup(CruiseResult result) {
+        return markup(result.design(), result.used(), result.equations());
+    }
+
+    static String markup(Design design, WoodUsed used, Map<String, VolumeSpec> equations) {
         Html html = new Html().section("volume", "Volume equations");
-        if (result.equations().isEmpty()) {
+        if (equations.isEmpty()) {
             return html.element("p", "No volume equation was used: volumes are unknown.")
-                    .raw(WoodSources.markup(result))
+                    .raw(WoodSources.markup(design, used))
                     .endSection()
                     .toString();
         }
-        String standing = Wording.standing(result, Attribute.VOLUME, "*");
+        String standing = Wording.standing(used, Attribute.VOLUME, "*");
         if (!standing.isEmpty()) {
             html.element("p", "warn", "In use: " + standing + ". " + Headline.standingMeaning(standing));
         }
@@ -40,11 +46,11 @@ final class VolumeSection {
                         Cell.text("Fitted to"),
                         Cell.text("Source"),
                         Cell.text("Standing")));
-        for (Map.Entry<String, VolumeSpec> entry : new TreeMap<>(result.equations()).entrySet()) {
+        for (Map.Entry<String, VolumeSpec> entry : new TreeMap<>(equations).entrySet()) {
             table.row(row(entry.getKey(), entry.getValue()));
         }
         return html.raw(table.markup())
-                .raw(WoodSources.markup(result))
+                .raw(WoodSources.markup(design, used))
                 .endSection()
                 .toString();
     }

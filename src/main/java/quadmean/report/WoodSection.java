@@ -71,10 +71,10 @@ final class WoodSection {
                 "by place in the stem, per unit area",
                 all.and(r -> isAll(r.part().product()) && r.basis() == Basis.PER_AREA),
                 CompactTable.By.LOG);
-        html.raw(CompactTable.standings(result, all));
+        html.raw(CompactTable.standings(ShownRows.of(result), all));
         html.details("Every number by product and species, and by log and species, in both unit systems");
         html.raw(FullTable.markup(
-                result,
+                ShownRows.of(result),
                 "Logs by product or place, and species",
                 logs.and(r -> !r.part().equals(Part.ALL)),
                 this::first));
@@ -83,13 +83,13 @@ final class WoodSection {
 
     private void table(Html html, String by, Predicate<EstimateRow> rows, CompactTable.By kind) {
         html.raw(CompactTable.withoutStandings(
-                result, "Logs " + by + ", with sampling error at " + level + " confidence", rows, kind));
+                ShownRows.of(result), "Logs " + by + ", with sampling error at " + level + " confidence", rows, kind));
     }
 
     private String first(EstimateRow row) {
         Part part = row.part();
-        String what = part.log() == 0 ? Names.product(result, part.product()) : "Log " + part.place();
-        return what + ", " + Names.species(result, row.species());
+        String what = part.log() == 0 ? Names.product(result.design(), part.product()) : "Log " + part.place();
+        return what + ", " + Names.species(result.design(), row.species());
     }
 
     private void value(Html html) {
@@ -101,7 +101,7 @@ final class WoodSection {
                         + " felling, hauling, roads, taxes or risk, and no log has been measured.");
         html.raw(PriceTable.markup(result));
         html.raw(FullTable.markup(
-                result,
+                ShownRows.of(result),
                 "Value of logs, all species and products",
                 r -> r.attribute() == Attribute.VALUE
                         && isAll(r.stratum())
@@ -115,7 +115,7 @@ final class WoodSection {
         html.section("weight", "Weight and carbon");
         WoodStatement.weight(result).forEach(s -> html.element("p", s));
         html.raw(CompactTable.markup(
-                result,
+                ShownRows.of(result),
                 "Weight and carbon by species, with sampling error at " + level + " confidence",
                 r -> WEIGHT.contains(r.attribute()) && isAll(r.stratum()),
                 CompactTable.By.SPECIES));

@@ -3,8 +3,8 @@ package quadmean.report;
 import java.util.ArrayList;
 import java.util.List;
 import quadmean.chart.Wording;
-import quadmean.cruise.CruiseResult;
 import quadmean.cruise.WoodUsed;
+import quadmean.design.Design;
 import quadmean.model.BarkSpec;
 import quadmean.model.Provenance;
 import quadmean.model.Standing;
@@ -15,18 +15,18 @@ import quadmean.units.Unit;
 
 /** What logs, board feet, weight and carbon were worked out with: source and standing of each. */
 final class WoodSources {
-    private final CruiseResult result;
+    private final Design design;
     private final HtmlTable table = HtmlTable.of(
             "Behind logs, board feet, weight and carbon",
             List.of(Cell.text("What"), Cell.text("Of"), Cell.text("How"), Cell.text("Source"), Cell.text("Standing")));
 
-    private WoodSources(CruiseResult result) {
-        this.result = result;
+    private WoodSources(Design design) {
+        this.design = design;
     }
 
-    static String markup(CruiseResult result) {
-        WoodSources sources = new WoodSources(result);
-        sources.fill(result.used());
+    static String markup(Design design, WoodUsed used) {
+        WoodSources sources = new WoodSources(design);
+        sources.fill(used);
         return sources.table.isEmpty() ? "" : sources.table.markup();
     }
 
@@ -89,7 +89,7 @@ final class WoodSources {
     }
 
     private void row(String what, String of, String how, Provenance provenance) {
-        String name = result.design().species().containsKey(of) ? Names.species(result, of) : of;
+        String name = design.species().containsKey(of) ? Names.species(design, of) : of;
         table.row(List.of(
                 Cell.text(what),
                 Cell.text(name),

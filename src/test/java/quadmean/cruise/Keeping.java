@@ -32,7 +32,7 @@ final class Keeping implements EstateKeeping {
     }
 
     @Override
-    public void keep(Writer writer) throws IOException {
+    public void keep(long rows, Writer writer) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         writer.write(new DataOutputStream(out));
         state = out.toByteArray();

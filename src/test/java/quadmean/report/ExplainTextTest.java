@@ -277,7 +277,10 @@ class ExplainTextTest {
                     && row.get("unit")
                             .asText()
                             .equals(Wording.unitSymbol(
-                                    result, attribute, basis, result.design().units()));
+                                    result.design(),
+                                    attribute,
+                                    basis,
+                                    result.design().units()));
             if (isWhole && isIt) {
                 return row.get("mean").asDouble(Double.NaN);
             }

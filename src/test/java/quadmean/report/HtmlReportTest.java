@@ -271,7 +271,7 @@ class HtmlReportTest {
                 0,
                 Double.NaN,
                 "no trees here");
-        RowText text = RowText.of(SampleCruise.us(), zero, UnitSystem.METRIC);
+        RowText text = RowText.of(SampleCruise.us().design(), zero, UnitSystem.METRIC);
         assertEquals("0\u00a0trees", text.estimate());
         assertEquals("–", text.limits());
         assertEquals("–", text.standardError());

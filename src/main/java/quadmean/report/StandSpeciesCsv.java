@@ -1,0 +1,82 @@
+package quadmean.report;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import quadmean.cruise.EstateResult;
+import quadmean.estimate.EstateEstimator;
+import quadmean.stats.MeanEstimate;
+import quadmean.units.Attribute;
+import quadmean.units.Basis;
+import quadmean.units.Unit;
+import quadmean.units.UnitSystem;
+
+/**
+ * What each species has in each stand of an estate, in the units of the design: per unit area with its standard error, and in total.
+ * Rows go out one by one: there may be hundreds of thousands.
+ */
+final class StandSpeciesCsv implements Content {
+    private final EstateResult result;
+    private final UnitSystem units;
+    private final List<Attribute> attributes;
+
+    private StandSpeciesCsv(EstateResult result) {
+        this.result = result;
+        this.units = result.design().units();
+        this.attributes = result.design().attributes();
+    }
+
+    static Content of(EstateResult result) {
+        return new StandSpeciesCsv(result);
+    }
+
+    @Override
+    public void writeTo(OutputStream out) throws IOException {
+        // left open: the stream belongs to the caller
+        CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out, StandardCharsets.UTF_8);
+        csv.writeRecord(header());
+        EstateEstimator stands = result.stands();
+        for (int i = 0; i < stands.size(); i++) {
+            for (String species : stands.speciesOf(i)) {
+                csv.writeRecord(row(i, species));
+            }
+        }
+        csv.flush();
+    }
+
+    private List<String> header() {
+        List<String> cells = new ArrayList<>(List.of("stand", "species"));
+        for (Attribute attribute : attributes) {
+            String perArea = attribute.id() + "_" + unit(attribute, Basis.PER_AREA);
+            cells.addAll(List.of(perArea, perArea + "_se", attribute.id() + "_total_" + unit(attribute, Basis.TOTAL)));
+        }
+        return cells;
+    }
+
+    private String unit(Attribute attribute, Basis basis) {
+        return attribute.unit(basis, units).symbol().replace("/", "_per_");
+    }
+
+    private List<String> row(int stand, String species) {
+        List<String> cells = new ArrayList<>(2 + 3 * attributes.size());
+        cells.add(Csv.guarded(result.stands().stand(stand).code()));
+        cells.add(Csv.guarded(species));
+        double areaHa = result.stands().stand(stand).areaHa();
+        for (Attribute attribute : attributes) {
+            MeanEstimate mean = result.stands().perHectare(stand, species, attribute);
+            cells.add(number(attribute, Basis.PER_AREA, mean.mean()));
+            cells.add(mean.hasError() ? number(attribute, Basis.PER_AREA, mean.se()) : "");
+            cells.add(number(attribute, Basis.TOTAL, mean.mean() * areaHa));
+        }
+        return cells;
+    }
+
+    private String number(Attribute attribute, Basis basis, double metric) {
+        Unit from = attribute.unit(basis, UnitSystem.METRIC);
+        return Csv.number(from.convert(metric, attribute.unit(basis, units)));
+    }
+}
