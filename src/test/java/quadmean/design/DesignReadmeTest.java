@@ -232,6 +232,17 @@ class DesignReadmeTest {
     }
 
     @Test
+    void keysOfAnEstateAreDocumented() throws IOException {
+        TreeSet<String> known =
+                known(new SmallDesign().plus("[estate]\nqqqqqqqqqqqq = 1").text());
+        known.remove("columns");
+        known.add("[estate.columns]");
+        String columns = "[estate]\n[estate.columns]\nqqqqqqqqqqqq = 1";
+        known(new SmallDesign().plus(columns).text()).forEach(k -> known.add("columns." + k));
+        assertEquals(known, documented(section("[estate]")));
+    }
+
+    @Test
     void keysOfAllFormsOfStemAreDocumented() throws IOException {
         TreeSet<String> known = new TreeSet<>();
         for (String form : List.of("ormerod", "kozak_1969", "form_class")) {

@@ -80,7 +80,7 @@ class VolumeSectionTest {
 
     @Test
     void theJsonHasWhatThePageSays() {
-        JsonNode list = JsonEquations.of(with(Map.of("PRSE2", CHERRY.forCode("PRSE2"), "ACSA3", TABLE)));
+        JsonNode list = JsonEquations.of(Map.of("PRSE2", CHERRY.forCode("PRSE2"), "ACSA3", TABLE));
         JsonNode table = list.get(0);
         JsonNode cherry = list.get(1);
         assertEquals("black-cherry-1976/schumacher-hall", cherry.get("library").asText());
