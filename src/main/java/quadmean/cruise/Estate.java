@@ -13,6 +13,7 @@ import quadmean.design.ColumnRole;
 import quadmean.design.Design;
 import quadmean.design.EstateSettings;
 import quadmean.estimate.EstateEstimator;
+import quadmean.estimate.StandSums;
 import quadmean.estimate.TreeShare;
 import quadmean.field.BrokenTallyException;
 import quadmean.field.CurveFile;
@@ -130,7 +131,8 @@ public final class Estate {
             state.count(e.problem());
             keeping.problems(List.of(e.problem()));
         }
-        List<Problem> without = withoutPlots(job, state);
+        List<Problem> without = new ArrayList<>(withoutPlots(job, state));
+        without.addAll(tooManyPlots(job, state));
         without.forEach(state::count);
         keeping.problems(without);
         keeping.account(new EstateAccount(state.rows(), state.found()));
@@ -192,7 +194,7 @@ public final class Estate {
                 (adder, range) -> adder.plots().take(adder.reader().read(range)));
         Bytes bytes = new Bytes(files);
         pass.run(state.position(), (part, range, done) -> {
-            List<Problem> problems = state.add(part, range.after(), range.file().name(), stands);
+            List<Problem> problems = state.add(part, range.after(), range.file(), stands);
             if (!problems.isEmpty()) {
                 keeping.problems(problems);
             }
@@ -250,6 +252,28 @@ public final class Estate {
                     Rule.STRATUM_WITHOUT_PLOTS,
                     Policy.REFUSE,
                     "the tally has no rows that make a plot of any stand"));
+        }
+        return problems;
+    }
+
+    /** With the correction for a finite population a stand cannot hold more plots than have room in it. */
+    private List<Problem> tooManyPlots(EstateJob job, EstateState state) {
+        List<Problem> problems = new ArrayList<>();
+        for (int i = 0; i < job.stands().size(); i++) {
+            EstateStand stand = job.stands().get(i);
+            StandSums sums = state.sums().get(i);
+            double room = design.finitePopulation().plotsIn(design.plot(), stand.areaHa());
+            if (sums != null && sums.plots() > room) {
+                String detail = String.format(
+                        Locale.ROOT,
+                        "%d plots were run in stand %s, which has room for %.1f of this size; check its area and the size of"
+                                + " the plot, or write finite_population = \"ignore\"",
+                        sums.plots(),
+                        stand.code(),
+                        room);
+                String table = String.valueOf(settings.stands().getFileName());
+                problems.add(new Problem(table, 0, "", stand.code(), Rule.STAND_TABLE, Policy.REFUSE, detail));
+            }
         }
         return problems;
     }

@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quadmean.cruise.EstatePart.PlotStart;
 import quadmean.estimate.StandSums;
+import quadmean.field.EstateFile;
 import quadmean.field.EstatePosition;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
@@ -42,10 +43,10 @@ final class EstateState {
     /**
      * Adds the part that comes next.
      *
-     * @param file name of its file
+     * @param file its file
      * @return its problems, those of plots that were seen before too
      */
-    List<Problem> add(EstatePart part, EstatePosition after, String file, List<String> stands) {
+    List<Problem> add(EstatePart part, EstatePosition after, EstateFile file, List<String> stands) {
         used += part.rows().used();
         dropped += part.rows().dropped();
         kept += part.rows().kept();
@@ -78,15 +79,16 @@ final class EstateState {
         found.computeIfAbsent(problem.rule(), r -> new EnumMap<>(Policy.class)).merge(problem.policy(), 1L, Long::sum);
     }
 
-    private static Problem scattered(PlotStart plot, String file, String stand) {
+    private static Problem scattered(PlotStart plot, EstateFile file, String stand) {
         return new Problem(
-                file,
+                file.name(),
                 plot.line(),
-                "plot",
+                file.plotColumn(),
                 plot.plot(),
                 Rule.PLOT_SCATTERED,
                 Policy.REFUSE,
-                "rows of plot " + plot.plot() + " of stand " + stand + " stand further up, with other rows between");
+                "other rows of plot " + plot.plot() + " of stand " + stand
+                        + " stand further up or in a file before, apart from these");
     }
 
     EstatePosition position() {

@@ -78,7 +78,8 @@ public final class EstateEstimator {
      * @param attribute one that the estate estimates
      */
     public MeanEstimate perHectare(int i, String species, Attribute attribute) {
-        return new EstateGroup(sample, List.of(i), species).mean(settings.attributes().indexOf(attribute));
+        return new EstateGroup(sample, List.of(i), species)
+                .mean(settings.attributes().indexOf(attribute));
     }
 
     /** The estate as a whole, and its strata. */

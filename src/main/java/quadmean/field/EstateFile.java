@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.zip.GZIPInputStream;
+import quadmean.design.ColumnRole;
+import quadmean.design.ColumnSpec;
 
 /** A tally file of an estate, its header matched to the columns of the design. */
 public final class EstateFile {
@@ -41,6 +43,12 @@ public final class EstateFile {
     /** What messages call it. */
     public String name() {
         return header.file().name();
+    }
+
+    /** What its header calls the column of plots. */
+    public String plotColumn() {
+        ColumnSpec plot = header.file().columns().get(ColumnRole.PLOT);
+        return plot == null ? ColumnRole.PLOT.key() : plot.name();
     }
 
     Header header() {

@@ -50,7 +50,12 @@ class ExplainTextTest {
             return files.map(f -> f.getFileName().toString())
                     .filter(f -> f.endsWith(".toml")
                             && !f.startsWith("simulate-")
-                            && !List.of("demo-mistakes.toml", "estate.toml", "pilot-plan.toml", "plan-kinds.toml", "plan-strata.toml")
+                            && !List.of(
+                                            "demo-mistakes.toml",
+                                            "estate.toml",
+                                            "pilot-plan.toml",
+                                            "plan-kinds.toml",
+                                            "plan-strata.toml")
                                     .contains(f))
                     .map(f -> f.substring(0, f.length() - ".toml".length()))
                     .sorted()
