@@ -16,9 +16,11 @@ import quadmean.cruise.EstateAccount;
 import quadmean.cruise.EstateResult;
 import quadmean.design.Design;
 import quadmean.design.EstateSettings;
+import quadmean.design.TallyFile;
 import quadmean.estimate.EstateEstimate.Extent;
 import quadmean.estimate.EstateSpread;
 import quadmean.field.EstateFiles;
+import quadmean.report.CannotKeepException;
 import quadmean.report.Content;
 import quadmean.report.EstateFolder;
 import quadmean.report.EstateOutputs;
@@ -27,35 +29,38 @@ import quadmean.report.EstateSummary;
 /** What {@code estimate} and {@code check} do with a design of an estate. */
 final class EstateWork {
     private static final String PROBLEMS = "problems.csv";
-    private static final long KEEP_EVERY_SECONDS = 30;
+    /** How often a state is kept, unless something else is asked for. */
+    static final long KEEP_EVERY_SECONDS = 30;
 
     private final Design design;
     private final EstateSettings settings;
     private final Path results;
     private final int threads;
+    private final long keepEvery;
     private final Talk talk;
 
-    private EstateWork(Design design, EstateSettings settings, Path results, int threads, Talk talk) {
+    private EstateWork(Design design, EstateSettings settings, Path results, int threads, long keepEvery, Talk talk) {
         this.design = design;
         this.settings = settings;
         this.results = results;
         this.threads = threads;
+        this.keepEvery = keepEvery;
         this.talk = talk;
     }
 
     /** Work with a thread for each processor. */
     static EstateWork of(Design design, Path results, Talk talk) {
-        return of(design, results, talk, Runtime.getRuntime().availableProcessors());
+        return of(design, results, talk, Runtime.getRuntime().availableProcessors(), KEEP_EVERY_SECONDS);
     }
 
-    /** Work with so many threads. */
-    static EstateWork of(Design design, Path results, Talk talk, int threads) {
-        return new EstateWork(design, design.estate().orElseThrow(), results, threads, talk);
+    /** Work with so many threads, whose state is kept every so many seconds. */
+    static EstateWork of(Design design, Path results, Talk talk, int threads, long keepEvery) {
+        return new EstateWork(design, design.estate().orElseThrow(), results, threads, keepEvery, talk);
     }
 
     /** Estimates and writes all results. */
     ExitCode estimate() throws IOException {
-        return run((result, folder) -> {
+        return run(EstateOutputs.NAMES, (result, folder) -> {
             EstateSpread spread = result.spread();
             ChartSet charts = EstateCharts.of(result, spread);
             if (!charts.missing().isEmpty()) {
@@ -72,7 +77,7 @@ final class EstateWork {
 
     /** Reads everything as for an estimate, and writes the list of problems alone. */
     ExitCode check() throws IOException {
-        return run((result, folder) -> {
+        return run(List.of(PROBLEMS), (result, folder) -> {
             List<Path> written = write(Map.of(PROBLEMS, folder.problemList()));
             Extent extent = result.estimate().stands();
             talk.out().printf(Locale.ROOT, "%,d stands with plots, %,d plots%n", extent.stands(), extent.plots());
@@ -88,10 +93,12 @@ final class EstateWork {
         String of(EstateResult result, EstateFolder folder) throws IOException;
     }
 
-    private ExitCode run(Work work) throws IOException {
+    private ExitCode run(List<String> names, Work work) throws IOException {
         checkThere();
         List<Path> inputs = inputs();
-        try (EstateFolder folder = EstateFolder.take(results, fingerprint(inputs), KEEP_EVERY_SECONDS)) {
+        checkApart(inputs, names);
+        try (EstateFolder folder =
+                EstateFolder.take(results, Fingerprint.of(design, inputs), keepEvery, talk.notes()::println)) {
             Optional<EstateResult> result = Estate.run(design, threads, folder, talk.progress());
             EstateAccount account = folder.account();
             ProblemPrinter.print(result.isEmpty() ? talk.err() : talk.notes(), folder.gravest(), account.problems());
@@ -106,7 +113,26 @@ final class EstateWork {
             folder.done();
             talk.next(next);
             return ExitCode.DONE;
+        } catch (CannotKeepException e) {
+            throw new CommandException(
+                    ExitCode.CANNOT_WRITE,
+                    "what the run needs to keep cannot be written to " + results + " ("
+                            + FileTrouble.explain(e.trouble()) + "); name another folder with --out");
         }
+    }
+
+    /** A folder of tallies that took the results too would make tallies of them in the next run. */
+    private void checkApart(List<Path> inputs, List<String> names) throws IOException {
+        for (TallyFile tally : design.tallies()) {
+            if (Files.isDirectory(tally.path())
+                    && Files.isDirectory(results)
+                    && Files.isSameFile(tally.path(), results)) {
+                throw new CommandException(
+                        ExitCode.USAGE,
+                        results + " holds the tally, and results do not go there; name another folder with --out");
+            }
+        }
+        Results.check(results, inputs, names);
     }
 
     private void refuse(EstateFolder folder) throws IOException {
@@ -142,19 +168,5 @@ final class EstateWork {
         settings.curves().ifPresent(inputs::add);
         inputs.addAll(EstateFiles.paths(design));
         return inputs;
-    }
-
-    /** Changes with the design and with name, size and time of each input. */
-    private String fingerprint(List<Path> inputs) throws IOException {
-        StringBuilder text = new StringBuilder(design.sha256());
-        for (Path input : inputs) {
-            text.append('\n')
-                    .append(input)
-                    .append(' ')
-                    .append(Files.size(input))
-                    .append(' ')
-                    .append(Files.getLastModifiedTime(input));
-        }
-        return Integer.toHexString(text.toString().hashCode()) + " " + text.length();
     }
 }

@@ -52,6 +52,12 @@ final class EstimateCommand extends DesignCommand {
                     "Threads that read an estate, 1 to 64; results do not depend on it. Default: one for each processor.")
     private @Nullable Integer threads;
 
+    @Option(
+            names = "--keep-every",
+            paramLabel = "SECONDS",
+            description = "How often a run over an estate keeps what an interrupted one goes on from. Default: 30.")
+    private @Nullable Long keepEvery;
+
     @Override
     boolean takesEstate() {
         return true;
@@ -63,8 +69,9 @@ final class EstimateCommand extends DesignCommand {
             TallyNeeded.check(design, "estimate");
             return estate(design);
         }
-        if (threads != null) {
-            throw new CommandException(ExitCode.USAGE, "--threads is for an estate; leave it out for a single stand");
+        if (threads != null || keepEvery != null) {
+            String option = threads != null ? "--threads" : "--keep-every";
+            throw new CommandException(ExitCode.USAGE, option + " is for an estate; leave it out for a single stand");
         }
         if (explain != null && !talk().isInSentences()) {
             throw new CommandException(ExitCode.USAGE, "--explain prints sentences; leave out --json and --quiet");
@@ -102,14 +109,15 @@ final class EstimateCommand extends DesignCommand {
                     "--explain goes through the trees of a stand, which an estate does not keep; make a design of the stand in"
                             + " question");
         }
-        if (threads == null) {
-            return EstateWork.of(design, folder(), talk()).estimate();
+        int n = threads == null ? Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()) : threads;
+        if (n < 1 || n > MOST_THREADS) {
+            throw new CommandException(ExitCode.USAGE, "--threads " + n + " is not between 1 and " + MOST_THREADS);
         }
-        if (threads < 1 || threads > MOST_THREADS) {
-            throw new CommandException(
-                    ExitCode.USAGE, "--threads " + threads + " is not between 1 and " + MOST_THREADS);
+        long seconds = keepEvery == null ? EstateWork.KEEP_EVERY_SECONDS : keepEvery;
+        if (seconds < 0) {
+            throw new CommandException(ExitCode.USAGE, "--keep-every " + seconds + " is below 0");
         }
-        return EstateWork.of(design, folder(), talk(), threads).estimate();
+        return EstateWork.of(design, folder(), talk(), n, seconds).estimate();
     }
 
     /** Prints how one number comes about. */

@@ -35,6 +35,24 @@ final class Results {
         return Path.of("out", plain + suffix);
     }
 
+    /** Asks before long work what {@link #write} would refuse after it. */
+    static void check(Path folder, List<Path> inputs, List<String> names) {
+        try {
+            OutputFolder.check(folder, inputs, names);
+        } catch (InputOverwriteException e) {
+            throw new CommandException(ExitCode.USAGE, String.valueOf(e.getMessage()));
+        } catch (IOException e) {
+            throw cannotWrite(folder, e);
+        }
+    }
+
+    private static CommandException cannotWrite(Path folder, IOException e) {
+        return new CommandException(
+                ExitCode.CANNOT_WRITE,
+                "the results cannot be written to " + folder + " (" + FileTrouble.explain(e)
+                        + "); name another folder with --out");
+    }
+
     /** Writes files into a folder; trouble becomes a message with the exit code that belongs to it. */
     static List<Path> write(Path folder, List<Path> inputs, Map<String, Content> files) {
         try {
@@ -42,10 +60,7 @@ final class Results {
         } catch (InputOverwriteException e) {
             throw new CommandException(ExitCode.USAGE, String.valueOf(e.getMessage()));
         } catch (IOException e) {
-            throw new CommandException(
-                    ExitCode.CANNOT_WRITE,
-                    "the results cannot be written to " + folder + " (" + FileTrouble.explain(e)
-                            + "); name another folder with --out");
+            throw cannotWrite(folder, e);
         }
     }
 }

@@ -13,13 +13,15 @@ import quadmean.design.ColumnRole;
 import quadmean.design.Design;
 import quadmean.design.EstateSettings;
 import quadmean.estimate.EstateEstimator;
+import quadmean.estimate.StandSums;
+import quadmean.field.BrokenTallyException;
 import quadmean.field.CurveFile;
 import quadmean.field.EstateFile;
 import quadmean.field.EstateFiles;
 import quadmean.field.EstatePosition;
+import quadmean.field.EstateRanges;
 import quadmean.field.EstateRows;
 import quadmean.field.EstateTable;
-import quadmean.field.PlotTooLongException;
 import quadmean.field.RangeReader;
 import quadmean.height.FillingCurves;
 import quadmean.model.EstateStand;
@@ -39,13 +41,21 @@ public final class Estate {
     private final Design design;
     private final EstateSettings settings;
     private final int threads;
+    private final int rangeBytes;
     private final EstateKeeping keeping;
     private final Progress progress;
 
-    private Estate(Design design, EstateSettings settings, int threads, EstateKeeping keeping, Progress progress) {
+    private Estate(
+            Design design,
+            EstateSettings settings,
+            int threads,
+            int rangeBytes,
+            EstateKeeping keeping,
+            Progress progress) {
         this.design = design;
         this.settings = settings;
         this.threads = threads;
+        this.rangeBytes = rangeBytes;
         this.keeping = keeping;
         this.progress = progress;
     }
@@ -62,8 +72,14 @@ public final class Estate {
      */
     public static Optional<EstateResult> run(Design design, int threads, EstateKeeping keeping, Progress progress)
             throws IOException {
+        return run(design, threads, EstateRanges.USUAL_BYTES, keeping, progress);
+    }
+
+    /** The same by ranges of so many bytes, about. */
+    static Optional<EstateResult> run(
+            Design design, int threads, int rangeBytes, EstateKeeping keeping, Progress progress) throws IOException {
         EstateSettings settings = design.estate().orElseThrow();
-        return new Estate(design, settings, threads, keeping, progress).run();
+        return new Estate(design, settings, threads, rangeBytes, keeping, progress).run();
     }
 
     private Optional<EstateResult> run() throws IOException {
@@ -79,9 +95,8 @@ public final class Estate {
         }
         try {
             return work(job, files, given, problems);
-        } catch (PlotTooLongException e) {
-            return refused(List.of(
-                    new Problem("", 0, "", "", Rule.FILE_UNREADABLE, Policy.REFUSE, String.valueOf(e.getMessage()))));
+        } catch (BrokenTallyException e) {
+            return refused(List.of(e.problem()));
         }
     }
 
@@ -109,8 +124,14 @@ public final class Estate {
             problems.forEach(state::count);
             keeping.problems(problems);
         }
-        addUp(job, files, curves, state);
-        List<Problem> without = withoutPlots(job, state);
+        try {
+            addUp(job, files, curves, state);
+        } catch (BrokenTallyException e) {
+            state.count(e.problem());
+            keeping.problems(List.of(e.problem()));
+        }
+        List<Problem> without = new ArrayList<>(withoutPlots(job, state));
+        without.addAll(tooManyPlots(job, state));
         without.forEach(state::count);
         keeping.problems(without);
         keeping.account(new EstateAccount(state.rows(), state.found()));
@@ -126,6 +147,7 @@ public final class Estate {
         EstatePass<RangeReader, EstateRows> pass = new EstatePass<>(
                 files,
                 threads,
+                rangeBytes,
                 () -> {
                     HeightDrawer drawer =
                             new HeightDrawer(job, new HeightDraw(design.seed(), settings.heightsPerCurve()));
@@ -163,6 +185,7 @@ public final class Estate {
         EstatePass<Adder, EstatePart> pass = new EstatePass<>(
                 files,
                 threads,
+                rangeBytes,
                 () -> {
                     PlotAdder plots = new PlotAdder(job, curves);
                     return new Adder(plots, new RangeReader(design, plots, memory()));
@@ -170,13 +193,13 @@ public final class Estate {
                 (adder, range) -> adder.plots().take(adder.reader().read(range)));
         Bytes bytes = new Bytes(files);
         pass.run(state.position(), (part, range, done) -> {
-            List<Problem> problems = state.add(part, range.after(), range.file().name(), stands);
+            List<Problem> problems = state.add(part, range.after(), range.file(), stands);
             if (!problems.isEmpty()) {
                 keeping.problems(problems);
             }
             progress.rows(Progress.Work.ROWS, state.rows().in(), bytes.share(done));
             if (keeping.isDue()) {
-                keeping.keep(out -> {
+                keeping.keep(state.rows().in(), out -> {
                     KeptCurves.write(job.regions(), curves, out);
                     state.write(out);
                 });
@@ -228,6 +251,28 @@ public final class Estate {
                     Rule.STRATUM_WITHOUT_PLOTS,
                     Policy.REFUSE,
                     "the tally has no rows that make a plot of any stand"));
+        }
+        return problems;
+    }
+
+    /** With the correction for a finite population a stand cannot hold more plots than have room in it. */
+    private List<Problem> tooManyPlots(EstateJob job, EstateState state) {
+        List<Problem> problems = new ArrayList<>();
+        for (int i = 0; i < job.stands().size(); i++) {
+            EstateStand stand = job.stands().get(i);
+            StandSums sums = state.sums().get(i);
+            double room = design.finitePopulation().plotsIn(design.plot(), stand.areaHa());
+            if (sums != null && sums.plots() > room) {
+                String detail = String.format(
+                        Locale.ROOT,
+                        "%d plots were run in stand %s, which has room for %.1f of this size; check its area and the size of"
+                                + " the plot, or write finite_population = \"ignore\"",
+                        sums.plots(),
+                        stand.code(),
+                        room);
+                String table = String.valueOf(settings.stands().getFileName());
+                problems.add(new Problem(table, 0, "", stand.code(), Rule.STAND_TABLE, Policy.REFUSE, detail));
+            }
         }
         return problems;
     }

@@ -24,9 +24,11 @@ final class EstateJob {
         stands.forEach(s -> names.add(s.region()));
         this.regions = List.copyOf(names);
         this.regionOf = new int[stands.size()];
+        Map<String, Integer> numbers = new HashMap<>();
+        regions.forEach(region -> numbers.put(region, numbers.size()));
         for (int i = 0; i < regionOf.length; i++) {
             byCode.put(stands.get(i).code(), i);
-            regionOf[i] = regions.indexOf(stands.get(i).region());
+            regionOf[i] = numbers.getOrDefault(stands.get(i).region(), 0);
         }
     }
 

@@ -15,8 +15,12 @@ public interface EstateKeeping {
     /** Takes the account at the end of a run, refused or not. */
     default void account(EstateAccount account) {}
 
-    /** Keeps a state, in place of the one before; problems taken so far belong to it. */
-    void keep(Writer state) throws IOException;
+    /**
+     * Keeps a state, in place of the one before; problems taken so far belong to it.
+     *
+     * @param rows rows that it has added up
+     */
+    void keep(long rows, Writer state) throws IOException;
 
     /** The state that an earlier run kept, if it was of the same input; problems taken after it are forgotten. */
     Optional<DataInput> kept() throws IOException;

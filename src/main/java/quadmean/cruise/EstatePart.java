@@ -2,6 +2,7 @@ package quadmean.cruise;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import quadmean.estimate.StandSums;
 import quadmean.field.EstateRows;
 import quadmean.units.Attribute;
@@ -20,7 +21,7 @@ record EstatePart(
         Map<Integer, StandSums> sums,
         List<PlotStart> plots,
         Map<String, Long> remarks,
-        Map<Attribute, String> missing) {
+        Map<Attribute, Set<String>> missing) {
 
     /**
      * The first row of a plot.

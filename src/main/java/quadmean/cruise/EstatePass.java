@@ -26,12 +26,14 @@ import quadmean.field.EstateRanges;
 final class EstatePass<W, R> {
     private final List<EstateFile> files;
     private final int threads;
+    private final int rangeBytes;
     private final Supplier<W> workers;
     private final Work<W, R> work;
 
-    EstatePass(List<EstateFile> files, int threads, Supplier<W> workers, Work<W, R> work) {
+    EstatePass(List<EstateFile> files, int threads, int rangeBytes, Supplier<W> workers, Work<W, R> work) {
         this.files = files;
         this.threads = threads;
+        this.rangeBytes = rangeBytes;
         this.workers = workers;
         this.work = work;
     }
@@ -71,7 +73,7 @@ final class EstatePass<W, R> {
                 idle.add(worker);
             }
         });
-        try (EstateRanges ranges = EstateRanges.of(files, from)) {
+        try (EstateRanges ranges = EstateRanges.of(files, from, rangeBytes)) {
             Deque<Underway<R>> underway = new ArrayDeque<>();
             EstateRange next = ranges.next();
             while (next != null || !underway.isEmpty()) {

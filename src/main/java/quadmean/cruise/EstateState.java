@@ -9,9 +9,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quadmean.cruise.EstatePart.PlotStart;
 import quadmean.estimate.StandSums;
+import quadmean.field.EstateFile;
 import quadmean.field.EstatePosition;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
@@ -24,7 +26,7 @@ final class EstateState {
     private final int attributes;
     private final @Nullable StandSums[] sums;
     private final Map<String, Long> remarks = new TreeMap<>();
-    private final Map<Attribute, String> missing = new EnumMap<>(Attribute.class);
+    private final Map<Attribute, TreeSet<String>> missing = new EnumMap<>(Attribute.class);
     private final Map<Rule, Map<Policy, Long>> found = new EnumMap<>(Rule.class);
     private PlotsSeen seen;
     private EstatePosition position = EstatePosition.START;
@@ -41,10 +43,10 @@ final class EstateState {
     /**
      * Adds the part that comes next.
      *
-     * @param file name of its file
+     * @param file its file
      * @return its problems, those of plots that were seen before too
      */
-    List<Problem> add(EstatePart part, EstatePosition after, String file, List<String> stands) {
+    List<Problem> add(EstatePart part, EstatePosition after, EstateFile file, List<String> stands) {
         used += part.rows().used();
         dropped += part.rows().dropped();
         kept += part.rows().kept();
@@ -57,8 +59,11 @@ final class EstateState {
             }
         });
         part.remarks().forEach((what, n) -> remarks.merge(what, n, Long::sum));
-        part.missing().forEach((attribute, why) -> missing.merge(attribute, why, PlotAdder::join));
+        part.missing()
+                .forEach((attribute, why) ->
+                        missing.computeIfAbsent(attribute, k -> new TreeSet<>()).addAll(why));
         List<Problem> problems = new ArrayList<>(part.rows().problems());
+        problems.removeIf(p -> p.rule() == Rule.DBH_CLASS && found.containsKey(Rule.DBH_CLASS)); // said once
         for (PlotStart plot : part.plots()) {
             if (!seen.add(plot.stand(), plot.plot())) {
                 problems.add(scattered(plot, file, stands.get(plot.stand())));
@@ -74,15 +79,16 @@ final class EstateState {
         found.computeIfAbsent(problem.rule(), r -> new EnumMap<>(Policy.class)).merge(problem.policy(), 1L, Long::sum);
     }
 
-    private static Problem scattered(PlotStart plot, String file, String stand) {
+    private static Problem scattered(PlotStart plot, EstateFile file, String stand) {
         return new Problem(
-                file,
+                file.name(),
                 plot.line(),
-                "plot",
+                file.plotColumn(),
                 plot.plot(),
                 Rule.PLOT_SCATTERED,
                 Policy.REFUSE,
-                "rows of plot " + plot.plot() + " of stand " + stand + " stand further up, with other rows between");
+                "other rows of plot " + plot.plot() + " of stand " + stand
+                        + " stand further up or in a file before, apart from these");
     }
 
     EstatePosition position() {
@@ -103,8 +109,11 @@ final class EstateState {
         return remarks;
     }
 
+    /** For attributes that are not known of every tree, why. */
     Map<Attribute, String> missing() {
-        return missing;
+        Map<Attribute, String> why = new EnumMap<>(Attribute.class);
+        missing.forEach((attribute, reasons) -> why.put(attribute, String.join("; ", reasons)));
+        return why;
     }
 
     /** Number of problems by rule and policy. */
@@ -125,9 +134,12 @@ final class EstateState {
             out.writeLong(remark.getValue());
         }
         out.writeInt(missing.size());
-        for (Map.Entry<Attribute, String> reason : missing.entrySet()) {
-            out.writeUTF(reason.getKey().name());
-            out.writeUTF(reason.getValue());
+        for (Map.Entry<Attribute, TreeSet<String>> reasons : missing.entrySet()) {
+            out.writeUTF(reasons.getKey().name());
+            out.writeInt(reasons.getValue().size());
+            for (String reason : reasons.getValue()) {
+                out.writeUTF(reason);
+            }
         }
         writeFound(out);
         for (StandSums stand : sums) {
@@ -160,7 +172,11 @@ final class EstateState {
             state.remarks.put(in.readUTF(), in.readLong());
         }
         for (int n = in.readInt(); n > 0; n--) {
-            state.missing.put(Attribute.valueOf(in.readUTF()), in.readUTF());
+            TreeSet<String> reasons = new TreeSet<>();
+            state.missing.put(Attribute.valueOf(in.readUTF()), reasons);
+            for (int k = in.readInt(); k > 0; k--) {
+                reasons.add(in.readUTF());
+            }
         }
         for (int n = in.readInt(); n > 0; n--) {
             Rule rule = Rule.valueOf(in.readUTF());

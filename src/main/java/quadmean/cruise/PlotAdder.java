@@ -6,7 +6,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
 import quadmean.estimate.PlotSums;
@@ -58,19 +60,16 @@ final class PlotAdder implements EstateSink {
 
     /** What was added up since the last call. */
     EstatePart take(EstateRows rows) {
-        Map<Attribute, String> missing = new EnumMap<>(Attribute.class);
-        woods.forEach(w -> w.missing().forEach((a, why) -> missing.merge(a, why, PlotAdder::join)));
+        Map<Attribute, Set<String>> missing = new EnumMap<>(Attribute.class);
+        woods.forEach(w -> w.reasons()
+                .forEach((a, why) ->
+                        missing.computeIfAbsent(a, k -> new TreeSet<>()).addAll(why)));
         EstatePart part = new EstatePart(rows, sums, plots, remarks, missing);
         sums = new HashMap<>();
         sumsUnderway = null;
         plots = new ArrayList<>();
         remarks = new TreeMap<>();
         return part;
-    }
-
-    /** Reasons together, each once. */
-    static String join(String one, String other) {
-        return one.contains(other) ? one : other.contains(one) ? other : one + "; " + other;
     }
 
     @Override

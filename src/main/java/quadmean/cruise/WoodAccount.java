@@ -3,9 +3,11 @@ package quadmean.cruise;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import quadmean.model.Tree;
@@ -73,10 +75,15 @@ final class WoodAccount {
     /** For attributes that are not known of every tree, why. */
     Map<Attribute, String> missing() {
         Map<Attribute, String> why = new EnumMap<>(Attribute.class);
-        missing.forEach((attribute, reasons) -> {
-            String all = String.join("; ", reasons);
-            alike(attribute).forEach(a -> why.merge(a, all, (x, y) -> x + "; " + y));
-        });
+        reasons().forEach((attribute, reasons) -> why.put(attribute, String.join("; ", reasons)));
+        return why;
+    }
+
+    /** The same reasons one by one. */
+    Map<Attribute, Set<String>> reasons() {
+        Map<Attribute, Set<String>> why = new EnumMap<>(Attribute.class);
+        missing.forEach((attribute, reasons) -> alike(attribute)
+                .forEach(a -> why.computeIfAbsent(a, k -> new LinkedHashSet<>()).addAll(reasons)));
         return why;
     }
 

@@ -185,10 +185,20 @@ final class Woods {
 
     /** For attributes that are not known, why. */
     Map<Attribute, String> missing() {
+        noteNoEquation();
+        return account.missing();
+    }
+
+    /** The same reasons one by one. */
+    Map<Attribute, Set<String>> reasons() {
+        noteNoEquation();
+        return account.reasons();
+    }
+
+    private void noteNoEquation() {
         if (books.volumes().isEmpty()) {
             account.missing(Attribute.VOLUME, "the design has no volume equation");
         }
-        return account.missing();
     }
 
     List<String> notes() {

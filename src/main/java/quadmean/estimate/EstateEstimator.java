@@ -23,9 +23,6 @@ import quadmean.units.Basis;
  * stratified sample is whose strata are the stands (Cochran 1977, chapter 5, from memory).
  */
 public final class EstateEstimator {
-    /** Plots from which on the error of a mean diameter is given: common practice, no source. */
-    private static final int FEW_PLOTS = 3;
-
     private final List<EstateStand> stands;
     private final EstateSample sample;
     private final EstimateSettings settings;
@@ -139,37 +136,51 @@ public final class EstateEstimator {
 
     private List<EstimateRow> rows(String code, String species, EstateUnion union) {
         List<Attribute> attributes = settings.attributes();
+        boolean isOnFewPlots = union.isOnFewPlots();
         List<EstimateRow> rows = new ArrayList<>();
         for (int a = 0; a < attributes.size(); a++) {
             MeanEstimate mean = union.mean(a);
-            rows.add(row(code, species, attributes.get(a), Basis.PER_AREA, mean));
-            rows.add(row(code, species, attributes.get(a), Basis.TOTAL, mean.times(union.areaHa())));
+            rows.add(row(code, species, attributes.get(a), Basis.PER_AREA, mean, isOnFewPlots));
+            rows.add(row(code, species, attributes.get(a), Basis.TOTAL, mean.times(union.areaHa()), isOnFewPlots));
         }
-        rows.add(row(code, species, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, diameter(union.ratio())));
+        MeanEstimate diameter = diameter(union.ratio(), isOnFewPlots);
+        rows.add(row(code, species, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, diameter, isOnFewPlots));
         return rows;
     }
 
     /** √(G/(k·N)), its error from that of the ratio G/N: the relative error of a square root is half as large. */
-    private static MeanEstimate diameter(MeanEstimate ratio) {
+    private static MeanEstimate diameter(MeanEstimate ratio, boolean isOnFewPlots) {
         double qmd = BasalArea.quadraticMeanDiameter(ratio.mean(), 1);
         double half = qmd / (2 * ratio.mean());
-        return ratio.n() < FEW_PLOTS
+        return isOnFewPlots
                 ? new MeanEstimate(ratio.n(), 0, qmd, Double.NaN, Double.NaN)
                 : new MeanEstimate(ratio.n(), ratio.df(), qmd, half * ratio.se(), half * ratio.sd());
     }
 
-    private EstimateRow row(String code, String species, Attribute attribute, Basis basis, MeanEstimate e) {
+    private EstimateRow row(
+            String code, String species, Attribute attribute, Basis basis, MeanEstimate e, boolean isOnFewPlots) {
         return EstimateRow.of(
-                code, species, Part.ALL, attribute, basis, e, settings.confidence(), reason(attribute, e));
+                code,
+                species,
+                Part.ALL,
+                attribute,
+                basis,
+                e,
+                settings.confidence(),
+                reason(attribute, e, isOnFewPlots));
     }
 
-    private String reason(Attribute attribute, MeanEstimate e) {
+    private String reason(Attribute attribute, MeanEstimate e, boolean isOnFewPlots) {
         if (Double.isNaN(e.mean())) {
             String why = settings.whyMissing(attribute);
             return why.isEmpty() ? "no trees tallied here" : why;
         }
         if (!e.hasError()) {
-            return "no standard error: " + (e.n() < FEW_PLOTS ? "too few plots" : "a stand with one plot");
+            boolean isOfDiameter = attribute == Attribute.QUADRATIC_MEAN_DIAMETER && isOnFewPlots;
+            return "no standard error: "
+                    + (isOfDiameter
+                            ? RowMaker.ON_FEW_PLOTS
+                            : e.n() == 1 ? "a single plot" : "a stand with a single plot");
         }
         return e.mean() == 0 ? RowMaker.nothing(attribute) : "";
     }

@@ -13,9 +13,6 @@ import quadmean.stats.WeightedSum;
 
 /** Some stands of an estate, all with plots, seen by one species or by all: their sums side by side. */
 final class EstateGroup {
-    /** In place of an attribute: something that is taken not to vary where there is one plot. */
-    private static final int NONE = -1;
-
     private final EstateSample sample;
     private final int[] members;
     private final @Nullable MomentSums[] sums;
@@ -58,17 +55,35 @@ final class EstateGroup {
         return areaHa;
     }
 
+    /** Number of plots. */
+    int plots() {
+        int plots = 0;
+        for (int i : members) {
+            plots += sample.plots(i);
+        }
+        return plots;
+    }
+
+    /** Number of plots with trees. */
+    long plotsWithTrees() {
+        long with = 0;
+        for (MomentSums s : sums) {
+            with += s == null ? 0 : s.above();
+        }
+        return with;
+    }
+
     /** Mean per hectare of an attribute. */
     MeanEstimate mean(int attribute) {
-        return means.computeIfAbsent(attribute, a -> join((s, n) -> s.moments(a, n), a));
+        return means.computeIfAbsent(attribute, a -> join((s, n) -> s.moments(a, n)));
     }
 
-    /** Mean per hectare of basal area beyond a multiple of the trees; stands with one plot have no part in its error. */
+    /** Mean per hectare of basal area beyond a multiple of the trees. */
     MeanEstimate beyond(double ratio) {
-        return join((s, n) -> s.beyond(ratio, n), NONE);
+        return join((s, n) -> s.beyond(ratio, n));
     }
 
-    private MeanEstimate join(InStand ofStand, int attribute) {
+    private MeanEstimate join(InStand ofStand) {
         Moments[] moments = new Moments[members.length];
         double squares = 0;
         double df = 0;
@@ -82,7 +97,7 @@ final class EstateGroup {
                 df += n - 1;
             }
         }
-        Pooled lent = attribute == NONE ? new Pooled(0, 0) : new Pooled(df == 0 ? Double.NaN : squares / df, df);
+        Pooled lent = new Pooled(df == 0 ? Double.NaN : squares / df, df);
         List<MeanEstimate> parts = new ArrayList<>(members.length);
         for (int k = 0; k < members.length; k++) {
             parts.add(part(members[k], moments[k], lent));

@@ -59,6 +59,17 @@ final class EstateUnion {
         return new MeanEstimate(linear.n(), linear.df(), ratio, linear.se(), linear.sd());
     }
 
+    /** Whether trees stand on too few of the plots for the error of a ratio. */
+    boolean isOnFewPlots() {
+        long with = 0;
+        int plots = 0;
+        for (EstateGroup group : groups) {
+            with += group.plotsWithTrees();
+            plots += group.plots();
+        }
+        return RowMaker.isOnFewPlots(with, plots);
+    }
+
     private MeanEstimate join(Function<EstateGroup, MeanEstimate> of) {
         return groups.size() == 1
                 ? of.apply(groups.get(0))

@@ -13,6 +13,9 @@ final class RowMaker {
     /** Plots with trees of a species from which on the error of its mean diameter is given: common practice, no source. */
     private static final int FEW_PLOTS = 3;
 
+    /** Why there is no error where {@link #isOnFewPlots}. */
+    static final String ON_FEW_PLOTS = "trees on fewer than " + FEW_PLOTS + " plots";
+
     private final Sample sample;
     private final EstimateSettings settings;
     private final String stratum;
@@ -100,7 +103,7 @@ final class RowMaker {
     static String noError(Sample sample) {
         List<String> single = sample.strataWithOnePlot();
         return single.isEmpty()
-                ? "no standard error: trees on fewer than " + FEW_PLOTS + " plots"
+                ? "no standard error: " + ON_FEW_PLOTS
                 : "no standard error: one plot in " + String.join(", ", single);
     }
 

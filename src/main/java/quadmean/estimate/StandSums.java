@@ -133,6 +133,7 @@ public final class StandSums {
         for (double part : parts) {
             out.writeDouble(part);
         }
+        out.writeLong(sums.above());
     }
 
     /** Reads what {@link #write} wrote. */
@@ -152,6 +153,6 @@ public final class StandSums {
         for (int i = 0; i < parts.length; i++) {
             parts[i] = in.readDouble();
         }
-        return MomentSums.of(attributes, parts);
+        return MomentSums.of(attributes, parts, in.readLong());
     }
 }

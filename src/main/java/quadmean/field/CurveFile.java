@@ -30,6 +30,7 @@ public final class CurveFile {
     private final FileProblems problems;
     private final ToIntFunction<CurveForm> parametersOf;
     private final Map<String, List<FillingCurve>> curves = new HashMap<>();
+    private long rows;
 
     private CurveFile(FileProblems problems, ToIntFunction<CurveForm> parametersOf) {
         this.problems = problems;
@@ -52,17 +53,27 @@ public final class CurveFile {
         Map<ColumnRole, ColumnSpec> columns = new EnumMap<>(ColumnRole.class);
         columns.put(ColumnRole.SPECIES, new ColumnSpec("species", null, null));
         new CsvRows(new TallyFile(path, name, TallyFormat.OPEN.with(',', '.'), columns), log).forEach(file::row);
+        if (file.rows == 0) {
+            log.add(Rule.CURVE_FILE, 0, "", "", "the file has no curves");
+        }
         return file.curves;
     }
 
     private void row(Row row) {
+        rows++;
         if (!row.names().equals(COLUMNS) || row.fields().size() != COLUMNS.size()) {
             String whole = String.join(",", row.fields());
             problems.add(Rule.CURVE_FILE, row.line(), "", whole, "the columns are " + String.join(",", COLUMNS));
             return;
         }
         try {
-            curves.computeIfAbsent(text(row, "region"), r -> new ArrayList<>()).add(curve(row));
+            FillingCurve curve = curve(row);
+            List<FillingCurve> ofRegion = curves.computeIfAbsent(text(row, "region"), r -> new ArrayList<>());
+            if (ofRegion.stream().anyMatch(c -> c.species().equals(curve.species()))) {
+                throw new IllegalArgumentException(
+                        "region \"" + text(row, "region") + "\" has a curve of " + curve.species() + " further up");
+            }
+            ofRegion.add(curve);
         } catch (IllegalArgumentException e) {
             problems.add(
                     Rule.CURVE_FILE, row.line(), "", String.join(",", row.fields()), String.valueOf(e.getMessage()));

@@ -27,6 +27,11 @@ final class DetailReader {
         this.edges = new EdgeReader(design.plotRules().boundary());
     }
 
+    /** Another plot begins, and none of those before goes on. */
+    void beginPlot() {
+        edges.forget();
+    }
+
     TreeDetail read(Row row, RowProblems problems) {
         return new TreeDetail(
                 StemCount.trees(row, problems),

@@ -19,6 +19,11 @@ final class EdgeReader {
         this.boundary = boundary;
     }
 
+    /** Forgets all plots: another begins, and none of those before goes on. */
+    void forget() {
+        ofPlot.clear();
+    }
+
     /** The number of times; once where the row says nothing, or nothing that can be used. */
     int times(Row row, RowProblems problems) {
         OptionalDouble written = Numbers.read(row, ColumnRole.EDGE, problems);

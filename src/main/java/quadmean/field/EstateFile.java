@@ -6,7 +6,10 @@ import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.zip.GZIPInputStream;
+import quadmean.design.ColumnRole;
+import quadmean.design.ColumnSpec;
 
 /** A tally file of an estate, its header matched to the columns of the design. */
 public final class EstateFile {
@@ -42,6 +45,12 @@ public final class EstateFile {
         return header.file().name();
     }
 
+    /** What its header calls the column of plots. */
+    public String plotColumn() {
+        ColumnSpec plot = header.file().columns().get(ColumnRole.PLOT);
+        return plot == null ? ColumnRole.PLOT.key() : plot.name();
+    }
+
     Header header() {
         return header;
     }
@@ -64,7 +73,7 @@ public final class EstateFile {
     }
 
     static boolean isPacked(Path path) {
-        return String.valueOf(path.getFileName()).endsWith(".gz");
+        return String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT).endsWith(".gz");
     }
 
     /** The bytes of a file, unpacked if its name ends in {@code .gz}. */

@@ -1,10 +1,12 @@
 package quadmean.field;
 
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.BufferedInputStream;
 import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -24,7 +26,6 @@ import quadmean.design.Design;
 import quadmean.design.Encoding;
 import quadmean.design.TallyFile;
 import quadmean.model.Problem;
-import quadmean.model.Rule;
 
 /** Finds the tally files of an estate, CSV or gzipped CSV, alone or all of a folder, and matches their headers. */
 public final class EstateFiles {
@@ -68,7 +69,8 @@ public final class EstateFiles {
             return List.of(declared);
         }
         try (Stream<Path> entries = Files.list(declared.path())) {
-            return entries.filter(p -> name(p).endsWith(".csv") || name(p).endsWith(".csv.gz"))
+            return entries.filter(
+                            p -> (name(p).endsWith(".csv") || name(p).endsWith(".csv.gz")) && !Files.isDirectory(p))
                     .sorted()
                     .map(p -> new TallyFile(
                             p, declared.name() + "/" + p.getFileName(), declared.format(), declared.columns()))
@@ -98,6 +100,8 @@ public final class EstateFiles {
             log.unreadable("the file is not text in " + encoding.id() + "; name its encoding under [[tally]]");
         } catch (ZipException e) {
             log.unreadable("the file is not packed by gzip, whatever its name says");
+        } catch (EOFException e) {
+            log.unreadable("what gzip packed breaks off; pack the file again");
         }
         return Optional.empty();
     }
@@ -108,7 +112,7 @@ public final class EstateFiles {
         byte[] start = in.readNBytes(SAMPLE - 1);
         in.reset();
         int end = start.length; // a sign that the sample cuts in two is no damage
-        while (end > 0 && start.length == SAMPLE - 1 && start[end - 1] != '\n') {
+        while (end > 0 && start.length == SAMPLE - 1 && start[end - 1] != '\n' && start[end - 1] != '\r') {
             end--;
         }
         BufferedReader sample = new BufferedReader(new InputStreamReader(
@@ -132,27 +136,42 @@ public final class EstateFiles {
     private static Optional<EstateFile> header(
             TallyFile file, InputStream in, long before, Charset charset, FileProblems log) throws IOException {
         ByteArrayOutputStream text = new ByteArrayOutputStream();
-        long read = before;
-        long line = 1;
-        int b = in.read();
-        while (b >= 0 && text.size() < LONGEST_HEADER && !(b == '\n' && text.size() > 0)) {
-            if (b == '\n') {
-                line++;
-            } else if (b != '\r') {
+        long rowsFrom = before;
+        long line = 0;
+        int b = 0;
+        while (b >= 0 && text.size() == 0) {
+            line++;
+            b = in.read();
+            for (; b >= 0 && b != '\n' && b != '\r' && text.size() < LONGEST_HEADER; b = in.read()) {
                 text.write(b);
             }
-            read++;
-            b = in.read();
+            rowsFrom += text.size() + (b < 0 ? 0 : 1) + (b == '\r' ? skipLineFeed(in) : 0);
         }
-        if (text.size() == 0) {
-            log.unreadable("the file is empty");
+        if (text.size() == 0 || text.size() == LONGEST_HEADER) {
+            log.unreadable(text.size() == 0 ? "the file is empty" : "the first line is too long for a header");
             return Optional.empty();
         }
-        List<String> names = fields(text.toString(charset), file.separator());
+        List<String> names;
+        try {
+            names = fields(text.toString(charset), file.separator());
+        } catch (CsvParseException e) {
+            log.unreadable("the quotes of the header do not fit: one is missing, or one too many");
+            return Optional.empty();
+        }
         long headerLine = line;
-        long rowsFrom = b < 0 ? read : read + 1;
+        long from = rowsFrom;
         return Header.match(file, names, headerLine, log)
-                .map(h -> new EstateFile(file.path(), h, charset, rowsFrom, headerLine + 1));
+                .map(h -> new EstateFile(file.path(), h, charset, from, headerLine + 1));
+    }
+
+    /** Skips the second of the two that end a line together; tells how many bytes that were. */
+    private static int skipLineFeed(InputStream in) throws IOException {
+        in.mark(1);
+        if (in.read() == '\n') {
+            return 1;
+        }
+        in.reset();
+        return 0;
     }
 
     /** The trimmed fields of one line. */
@@ -167,9 +186,5 @@ public final class EstateFiles {
     static String notIn(Charset charset) {
         return "the rows are not text in " + charset.name().toLowerCase(Locale.ROOT)
                 + (charset.equals(StandardCharsets.UTF_8) ? "; name the encoding of the file under [[tally]]" : "");
-    }
-
-    static void refuse(Design design, EstateFile file, String detail, Consumer<Problem> problems) {
-        new FileProblems(design::policy, file.name(), problems).add(Rule.FILE_UNREADABLE, 0, "", "", detail);
     }
 }

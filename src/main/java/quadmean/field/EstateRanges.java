@@ -1,5 +1,6 @@
 package quadmean.field;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.channels.Channels;
@@ -10,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.zip.ZipException;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
 
@@ -20,7 +22,7 @@ import quadmean.design.ColumnRole;
  */
 public final class EstateRanges implements AutoCloseable {
     /** Bytes of a range, about. */
-    static final int USUAL_BYTES = 1 << 22;
+    public static final int USUAL_BYTES = 1 << 22;
 
     /** A plot of more is a tally without plot numbers. */
     private static final int MOST_BYTES = 1 << 26;
@@ -39,12 +41,12 @@ public final class EstateRanges implements AutoCloseable {
         this.usualBytes = usualBytes;
     }
 
-    /** The ranges behind a place. */
-    public static EstateRanges of(List<EstateFile> files, EstatePosition from) {
-        return new EstateRanges(files, from, USUAL_BYTES);
-    }
-
-    static EstateRanges of(List<EstateFile> files, EstatePosition from, int usualBytes) {
+    /**
+     * The ranges behind a place.
+     *
+     * @param usualBytes bytes of a range, about
+     */
+    public static EstateRanges of(List<EstateFile> files, EstatePosition from, int usualBytes) {
         return new EstateRanges(files, from, usualBytes);
     }
 
@@ -56,8 +58,7 @@ public final class EstateRanges implements AutoCloseable {
     public @Nullable EstateRange next() throws IOException {
         while (at.file() < files.size()) {
             EstateFile file = files.get(at.file());
-            InputStream from = in == null ? open(file) : in;
-            EstateRange range = range(file, from);
+            EstateRange range = read(file);
             if (range != null) {
                 at = range.after();
                 return range;
@@ -66,6 +67,17 @@ public final class EstateRanges implements AutoCloseable {
             at = new EstatePosition(at.file() + 1, 0, 0);
         }
         return null;
+    }
+
+    private @Nullable EstateRange read(EstateFile file) throws IOException {
+        try {
+            return range(file, in == null ? open(file) : in);
+        } catch (ZipException | EOFException e) {
+            throw new BrokenTallyException(
+                    file,
+                    at.line(),
+                    "what gzip packed breaks off or is damaged behind this line (" + e.getMessage() + ")");
+        }
     }
 
     /** Takes the memory of a range back, whose rows were read. */
@@ -103,29 +115,28 @@ public final class EstateRanges implements AutoCloseable {
     /** A range from the stream; null at its end. */
     private @Nullable EstateRange range(EstateFile file, InputStream from) throws IOException {
         byte[] bytes = spare.poll();
-        if (bytes == null) {
-            bytes = new byte[usualBytes + (usualBytes >> 4)];
-        }
         int length = kept.length;
-        if (length > bytes.length) {
-            bytes = new byte[2 * length];
+        int wanted = length < usualBytes ? usualBytes : 2 * length;
+        if (bytes == null || bytes.length < wanted) {
+            bytes = new byte[wanted];
         }
         System.arraycopy(kept, 0, bytes, 0, length);
-        int wanted = Math.max(usualBytes, length);
         while (true) {
-            int more = from.readNBytes(bytes, length, Math.min(wanted, bytes.length) - length);
-            length += more;
-            boolean isEnd = length < Math.min(wanted, bytes.length);
+            length += from.readNBytes(bytes, length, wanted - length);
+            boolean isEnd = length < wanted;
             int cut = isEnd ? length : lastPlot(file, bytes, length);
             if (cut > 0 || isEnd) {
                 kept = Arrays.copyOfRange(bytes, cut, length);
                 return cut == 0 ? null : part(file, bytes, cut);
             }
             if (length >= MOST_BYTES) {
-                throw new PlotTooLongException(file.name(), at.line());
+                throw new BrokenTallyException(
+                        file,
+                        at.line(),
+                        "the plot that starts near this line has more than 64 MB of rows; does the tally number its plots?");
             }
-            bytes = Arrays.copyOf(bytes, 2 * bytes.length);
-            wanted = bytes.length;
+            wanted *= 2;
+            bytes = Arrays.copyOf(bytes, Math.max(bytes.length, wanted));
         }
     }
 
@@ -150,10 +161,10 @@ public final class EstateRanges implements AutoCloseable {
 
     /** Where the last plot starts that may go on beyond the bytes; 0 if it starts with them. */
     private static int lastPlot(EstateFile file, byte[] bytes, int length) {
-        int end = lineStart(bytes, length);
+        int end = lineStart(bytes, length, length);
         String last = "";
         while (end > 0) {
-            int start = lineStart(bytes, end - 1);
+            int start = lineStart(bytes, end - 1, length);
             String plot = plot(file, bytes, start, end);
             if (!plot.isEmpty()) {
                 if (!last.isEmpty() && !plot.equals(last)) {
@@ -167,21 +178,30 @@ public final class EstateRanges implements AutoCloseable {
     }
 
     /** Where the line starts that a place lies in. */
-    private static int lineStart(byte[] bytes, int place) {
+    private static int lineStart(byte[] bytes, int place, int length) {
         int start = place;
-        while (start > 0 && bytes[start - 1] != '\n') {
+        while (start > 0 && !isLineEnd(bytes, start - 1, length)) {
             start--;
         }
         return start;
+    }
+
+    /** Whether a line ends with a byte; not with the first of the two that end it together. */
+    private static boolean isLineEnd(byte[] bytes, int at, int length) {
+        return bytes[at] == '\n' || bytes[at] == '\r' && at + 1 < length && bytes[at + 1] != '\n';
     }
 
     /** Stand and plot of a line; empty where it does not say. */
     private static String plot(EstateFile file, byte[] bytes, int start, int end) {
         Charset charset = file.charset();
         String line = new String(bytes, start, end - start, charset);
+        char separator = file.header().file().separator();
+        if (line.indexOf('"') >= 0 && QuoteWatch.isOpenAfter(line.strip(), separator)) {
+            return "";
+        }
         List<String> fields;
         try {
-            fields = EstateFiles.fields(line, file.header().file().separator());
+            fields = EstateFiles.fields(line, separator);
         } catch (RuntimeException e) {
             return ""; // the reading of the rows says what is wrong
         }

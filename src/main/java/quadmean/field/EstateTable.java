@@ -3,10 +3,12 @@ package quadmean.field;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
@@ -26,6 +28,7 @@ public final class EstateTable {
     private final FileProblems problems;
     private final List<EstateStand> stands = new ArrayList<>();
     private final Map<String, Long> lines = new HashMap<>();
+    private final Set<StandColumn> missed = EnumSet.noneOf(StandColumn.class);
 
     private EstateTable(EstateSettings settings, FileProblems problems) {
         this.settings = settings;
@@ -57,6 +60,7 @@ public final class EstateTable {
     }
 
     private void row(Row row) {
+        checkColumns(row.names());
         if (row.position().isEmpty()) {
             String whole = String.join(String.valueOf(row.file().separator()), row.fields());
             problems.add(
@@ -98,12 +102,21 @@ public final class EstateTable {
             return "";
         }
         int at = row.names().indexOf(name);
-        if (at < 0) {
-            if (lines.size() == 1) {
-                problems.add(Rule.COLUMN_MISSING, 1, name, "", "no column \"" + name + "\" for " + column.key());
+        return at < 0 ? "" : row.fields().get(at).strip();
+    }
+
+    /** Each column that may be left out, but is named, is there once. */
+    private void checkColumns(List<String> header) {
+        for (StandColumn column : List.of(StandColumn.REGION, StandColumn.STRATUM)) {
+            String name = settings.columns().get(column);
+            long times = header.stream().filter(h -> h.equals(name)).count();
+            if (name != null && times != 1 && missed.add(column)) {
+                String what = times == 0
+                        ? "no column \"" + name + "\" for " + column.key() + "; the header has "
+                                + String.join(", ", header)
+                        : "the header has \"" + name + "\" twice";
+                problems.add(Rule.COLUMN_MISSING, 1, name, "", what);
             }
-            return "";
         }
-        return row.fields().get(at).strip();
     }
 }

@@ -3,6 +3,7 @@ package quadmean.field;
 import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
@@ -26,10 +27,10 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     private final EstateSink sink;
     private final TreeReader trees;
     private final TreeMemo memo;
-    private final long linesBefore;
     private final PlotText text = new PlotText();
     private final NumberSet numbers = new NumberSet();
     private final List<Problem> problems = new ArrayList<>();
+    private final ClassNote classes;
     private final int standAt;
     private final int plotAt;
     private final int treeAt;
@@ -43,22 +44,21 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     private int kind;
     private int treesOfPlot;
     private @Nullable PlotUnderway underway;
+    private long linesBefore;
+    private long line;
     private boolean isOneLine = true;
     private boolean hasQuotes;
     private boolean isEmptyLine;
 
-    /**
-     * Rows to come.
-     *
-     * @param linesBefore lines of the file before the first row
-     */
-    PlotRows(Design design, Header header, EstateSink sink, TreeReader trees, TreeMemo memo, long linesBefore) {
+    /** Rows to come. */
+    PlotRows(Design design, Header header, EstateSink sink, TreeReader trees, TreeMemo memo) {
         this.design = design;
         this.header = header;
         this.sink = sink;
         this.trees = trees;
         this.memo = memo;
-        this.linesBefore = linesBefore;
+        this.classes =
+                new ClassNote(new FileProblems(design::policy, header.file().name(), problems::add));
         this.standAt = header.position().getOrDefault(ColumnRole.STAND, -1);
         this.plotAt = header.position().getOrDefault(ColumnRole.PLOT, -1);
         this.treeAt = header.position().getOrDefault(ColumnRole.TREE, -1);
@@ -80,9 +80,25 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
                 .toArray();
     }
 
+    /**
+     * Reads on behind some lines.
+     *
+     * @param lines lines of the file before the next row
+     */
+    void from(long lines) {
+        linesBefore = lines;
+        hasQuotes = false;
+    }
+
+    /** Line of the last row begun. */
+    long line() {
+        return line;
+    }
+
     @Override
-    protected void handleBegin(long line) {
-        text.begin(linesBefore + line);
+    protected void handleBegin(long ofText) {
+        line = linesBefore + ofText;
+        text.begin(line);
         isOneLine = true;
         hasQuotes = false;
         isEmptyLine = false;
@@ -104,13 +120,22 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         isEmptyLine = true;
     }
 
-    /** Nothing is kept of a row. */
+    /** Nothing is kept of a row; what is returned ends the reading at a row of several lines. */
     @Override
     protected @Nullable Object buildRecord() {
+        if (!isOneLine) {
+            return Boolean.FALSE;
+        }
         if (isEmptyLine) {
             text.dropLast();
-        } else if (!isOneLine || text.fieldsOfLast() != header.size()) {
-            broken();
+        } else if (text.fieldsOfLast() != header.size()) {
+            Row row = row(text.rows() - 1);
+            int fields = row.fields().size();
+            text.dropLast();
+            broken(
+                    row,
+                    String.join(String.valueOf(header.file().separator()), row.fields()),
+                    "the row has " + fields + " fields");
         } else if (text.isEmpty(standAt) || text.isEmpty(plotAt)) {
             nowhere();
         } else {
@@ -133,28 +158,39 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         return new EstateRows(used, dropped, kept, problems);
     }
 
-    private void broken() {
-        Row row = row(text.rows() - 1);
+    /** Leaves the row out at which the reading ended. */
+    void broken(String whole) {
+        text.dropLast();
+        Row row = new Row(header.file(), line, List.of(whole), Map.of(), List.of(), header.names());
+        broken(row, whole, "the quotes of the row do not fit: one is missing, or one too many");
+    }
+
+    private void broken(Row row, String whole, String what) {
         RowProblems found = new RowProblems(design, row);
-        String whole = String.join(String.valueOf(header.file().separator()), row.fields());
-        String what = isOneLine
-                ? "the row has " + row.fields().size() + " fields"
-                : "a field runs over several lines; a quote is missing or too many";
         found.add(Rule.ROW_LENGTH, "", whole, what);
         account(found);
-        text.dropLast();
     }
 
     private void nowhere() {
-        RowProblems found = new RowProblems(design, row(text.rows() - 1));
+        Row row = row(text.rows() - 1);
+        RowProblems found = new RowProblems(design, row);
         if (text.isEmpty(standAt)) {
             found.add(Rule.STAND_UNKNOWN, ColumnRole.STAND, "the row names no stand");
         }
         if (text.isEmpty(plotAt)) {
             found.add(Rule.PLOT_MISSING, ColumnRole.PLOT, "the row names no plot");
         }
-        account(found);
+        readInVain(row, found);
         text.dropLast();
+    }
+
+    /** Looks what else is wrong with a row that is out. */
+    private void readInVain(Row row, RowProblems found) {
+        if (!row.isEmptyPlot()) {
+            trees.read(row, found);
+        }
+        account(found);
+        classes.see(row);
     }
 
     private void begin() {
@@ -163,6 +199,7 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         numbers.clear();
         underway = null;
         treesOfPlot = 0;
+        trees.beginPlot();
         stand = sink.stand(text.text(standAt));
         if (stand >= 0) {
             kind = sink.kind(stand);
@@ -194,11 +231,12 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
 
     private void tree() {
         if (stand < 0) {
-            RowProblems found = new RowProblems(design, row(text.rows() - 1));
+            Row row = row(text.rows() - 1);
+            RowProblems found = new RowProblems(design, row);
             String code = text.text(standAt);
             found.add(
                     Rule.STAND_UNKNOWN, ColumnRole.STAND, "there is no stand \"" + code + "\" in the table of stands");
-            account(found);
+            readInVain(row, found);
             return;
         }
         boolean isNew = underway == null && (treeAt < 0 || text.word(treeAt) == 0 || numbers.add(treeNumber()));
@@ -280,6 +318,7 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
             }
         }
         account(found);
+        classes.see(row);
     }
 
     private void work(Tree tree, boolean isKept, RowProblems found) {

@@ -26,7 +26,7 @@ final class PlotText {
     private long[] lines = new long[128];
     private int rows;
     private int fieldsOfLast;
-    /** Fields of the last row as words: up to eight ASCII letters in one number, which is the whole text. */
+    /** Fields of the last row as words: up to eight ASCII letters in one number, which is the whole text; 0 for an empty one. */
     private long[] words = new long[16];
 
     /** The same of the first row of the plot. */
@@ -63,10 +63,10 @@ final class PlotText {
             char c = buffer[i];
             into[at++] = c;
             word = word << 8 | c;
-            all |= c;
+            all |= c | (c - 1); // below zero for a sign of value 0, which a word would lose
         }
         ends[fields++] = at;
-        words[fieldsOfLast++] = to - from <= LONGEST_WORD && all <= LAST_ASCII ? word : NO_WORD;
+        words[fieldsOfLast++] = to - from <= LONGEST_WORD && (all & ~LAST_ASCII) == 0 ? word : NO_WORD;
     }
 
     private void makeRoom(int end) {

@@ -91,8 +91,8 @@ final class PlotUnderway {
             return;
         }
         Map<List<String>, Row> before =
-                repeated.computeIfAbsent(number, k -> new HashMap<>(Map.of(first.fields(), first)));
-        Row copy = before.putIfAbsent(row.fields(), row);
+                repeated.computeIfAbsent(number, k -> new HashMap<>(Map.of(trimmed(first), first)));
+        Row copy = before.putIfAbsent(trimmed(row), row);
         String tree = id + "-" + number;
         if (copy != null) {
             problems.add(Rule.ROW_REPEATED, ColumnRole.TREE, tree + " is an exact copy of " + place(copy, row));
@@ -100,6 +100,11 @@ final class PlotUnderway {
             String detail = tree + " stands on " + place(first, row) + " as another tree";
             problems.add(Rule.TREE_REPEATED, ColumnRole.TREE, detail);
         }
+    }
+
+    /** Blanks around a field make no other tree. */
+    private static List<String> trimmed(Row row) {
+        return row.fields().stream().map(String::strip).toList();
     }
 
     private static String place(Row row, Row seenFrom) {

@@ -25,6 +25,13 @@ final class QuoteWatch extends FilterReader {
         this.separator = separator;
     }
 
+    /** Whether a text ends inside quotes. */
+    static boolean isOpenAfter(String text, char separator) {
+        QuoteWatch watch = new QuoteWatch(Reader.nullReader(), separator);
+        text.chars().forEach(c -> watch.pass((char) c));
+        return watch.isOpen();
+    }
+
     /** Whether what was read so far ends inside quotes. */
     boolean isOpen() {
         return state == State.QUOTED;

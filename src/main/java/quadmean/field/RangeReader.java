@@ -14,10 +14,13 @@ import java.util.Objects;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
+import quadmean.model.Boundary;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 
-/** Reads ranges of an estate's tally, one after the other. One reader serves one thread. */
+/**
+ * Reads ranges of an estate's tally, one after the other. One reader serves one thread.
+ */
 public final class RangeReader {
     private final Design design;
     private final EstateSink sink;
@@ -35,19 +38,25 @@ public final class RangeReader {
         this.design = design;
         this.sink = sink;
         this.trees = new TreeReader(design);
-        this.room = room;
+        // rows that must agree with others of their plot are read one by one
+        this.room = design.plotRules().boundary() == Boundary.INWARD_SWEEP ? 0 : room;
     }
 
-    /** Reads the rows of a range. */
+    /** Reads the rows of a range. A row whose quotes do not fit is broken; the one on the next line is not. */
     public EstateRows read(EstateRange range) {
         Header ofFile = range.file().header();
-        PlotRows rows = new PlotRows(design, ofFile, sink, trees, memo(ofFile), range.firstLine() - 1);
+        PlotRows rows = new PlotRows(design, ofFile, sink, trees, memo(ofFile));
         List<Problem> ofFileItself = new ArrayList<>();
-        boolean isWhole = parse(range, rows, p -> ofFileItself.add(p));
-        EstateRows read = rows.finish();
-        if (isWhole && rows.hasQuotes() && isQuoteOpen(range)) {
-            ofFileItself.add(unreadable(range, "a quote opened in the last row is never closed"));
+        RangeLines lines = new RangeLines(range);
+        boolean goesOn = true;
+        while (goesOn) {
+            goesOn = parse(range, lines, rows, ofFileItself::add) && lines.toLine(rows.line());
+            if (goesOn) {
+                rows.broken(lines.line());
+                goesOn = lines.toLine(rows.line() + 1);
+            }
         }
+        EstateRows read = rows.finish();
         if (ofFileItself.isEmpty()) {
             return read;
         }
@@ -66,62 +75,59 @@ public final class RangeReader {
         return known;
     }
 
-    private boolean parse(EstateRange range, PlotRows rows, Consumer<Problem> problems) {
+    /** Whether the reading stopped at a row whose quotes do not fit. */
+    private boolean parse(EstateRange range, RangeLines lines, PlotRows rows, Consumer<Problem> problems) {
+        rows.from(lines.number() - 1);
+        char separator = range.file().header().file().separator();
         try (Reader reader = new InputStreamReader(
-                        new ByteArrayInputStream(range.bytes(), 0, range.length()),
+                        new ByteArrayInputStream(range.bytes(), lines.at(), range.length() - lines.at()),
                         range.file().charset().newDecoder());
                 CsvReader<Object> csv = CsvReader.builder()
-                        .fieldSeparator(ofFile(range).file().separator())
+                        .fieldSeparator(separator)
                         .detectBomHeader(false)
                         .allowExtraFields(true)
                         .allowMissingFields(true)
                         .build(rows, reader)) {
-            csv.forEach(row -> {});
-            return true;
+            if (csv.iterator().hasNext()) {
+                return true;
+            }
+            if (rows.hasQuotes() && lines.toLine(rows.line()) && QuoteWatch.isOpenAfter(lines.line(), separator)) {
+                problems.accept(unreadable(range, rows.line(), "a quote opened in the last row is never closed"));
+            }
         } catch (CsvParseException e) {
-            problems.accept(unreadable(range, "the rows are no CSV that can be read: " + e.getMessage()));
+            if (e.getCause() instanceof CsvParseException) {
+                return true;
+            }
+            throw defect(e);
         } catch (UncheckedIOException e) {
-            problems.accept(
-                    unreadable(range, why(range, Objects.requireNonNullElse(e.getCause(), new IOException(e)))));
+            problems.accept(unreadable(range, Objects.requireNonNullElse(e.getCause(), new IOException(e))));
         } catch (IOException e) {
-            problems.accept(unreadable(range, why(range, e)));
+            problems.accept(unreadable(range, e));
         }
         return false;
     }
 
-    private static String why(EstateRange range, IOException e) {
-        return e instanceof CharacterCodingException
-                ? EstateFiles.notIn(range.file().charset())
-                : String.valueOf(e.getMessage());
+    /** What the library wraps that it did not throw itself. */
+    private static RuntimeException defect(CsvParseException e) {
+        if (e.getCause() instanceof Error error) {
+            throw error;
+        }
+        return e.getCause() instanceof RuntimeException cause ? cause : e;
     }
 
-    private static Header ofFile(EstateRange range) {
-        return range.file().header();
+    private Problem unreadable(EstateRange range, IOException e) {
+        if (!(e instanceof CharacterCodingException)) {
+            return unreadable(range, range.firstLine(), String.valueOf(e.getMessage()));
+        }
+        RangeLines lines = new RangeLines(range);
+        while (lines.isText() && lines.toLine(lines.number() + 1)) {
+            // on to the line that is none
+        }
+        return unreadable(range, lines.number(), EstateFiles.notIn(range.file().charset()));
     }
 
-    private Problem unreadable(EstateRange range, String detail) {
-        String lines = " (lines " + range.firstLine() + " to " + (range.after().line() - 1) + ")";
+    private Problem unreadable(EstateRange range, long line, String detail) {
         return new Problem(
-                range.file().name(),
-                range.firstLine(),
-                "",
-                "",
-                Rule.FILE_UNREADABLE,
-                design.policy(Rule.FILE_UNREADABLE),
-                detail + lines);
-    }
-
-    /** Whether the quotes of the last line do not pair. */
-    private static boolean isQuoteOpen(EstateRange range) {
-        byte[] bytes = range.bytes();
-        int at = range.length() - 1;
-        while (at >= 0 && (bytes[at] == '\n' || bytes[at] == '\r')) {
-            at--;
-        }
-        boolean isOpen = false;
-        for (; at >= 0 && bytes[at] != '\n' && bytes[at] != '\r'; at--) {
-            isOpen ^= bytes[at] == '"';
-        }
-        return isOpen;
+                range.file().name(), line, "", "", Rule.FILE_UNREADABLE, design.policy(Rule.FILE_UNREADABLE), detail);
     }
 }

@@ -42,6 +42,11 @@ final class TreeReader {
         design.species().values().forEach(s -> s.recodeFrom().forEach(from -> recodes.put(from, s.code())));
     }
 
+    /** Another plot begins, and none of those before goes on. */
+    void beginPlot() {
+        details.beginPlot();
+    }
+
     /** The tree; null if the row cannot be used, which the problems then say. */
     @Nullable
     Tree read(Row row, RowProblems problems) {

@@ -2,31 +2,34 @@ package quadmean.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.DataInput;
 import java.io.DataInputStream;
-import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import quadmean.cruise.EstateAccount;
 import quadmean.cruise.EstateKeeping;
 import quadmean.model.Problem;
+import quadmean.report.StateFile.Head;
+import quadmean.report.StateFile.Kept;
 
 /**
  * Where a run over an estate works until it is done: a folder inside that of the results, locked against a second run, with the problems
@@ -36,9 +39,13 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
     /** Name of the folder inside that of the results. */
     public static final String NAME = ".unfinished";
 
+    private static final String LOCK = "lock";
+    private static final String PROBLEMS = "problems.csv";
     private static final int SHOWN = 20;
 
     private final Path folder;
+    private final StateFile stateFile;
+    private final Consumer<String> notes;
     private final String input;
     private final long keepEveryNanos;
     private final FileChannel lockFile;
@@ -51,8 +58,16 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
     private EstateAccount account = EstateAccount.NONE;
 
     private EstateFolder(
-            Path folder, String input, long keepEveryNanos, FileChannel lockFile, FileLock lock, FileChannel problems) {
+            Path folder,
+            String input,
+            long keepEveryNanos,
+            FileChannel lockFile,
+            FileLock lock,
+            FileChannel problems,
+            Consumer<String> notes) {
         this.folder = folder;
+        this.stateFile = new StateFile(folder);
+        this.notes = notes;
         this.input = input;
         this.keepEveryNanos = keepEveryNanos;
         this.lockFile = lockFile;
@@ -68,28 +83,30 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
      * @param results the folder of the results
      * @param input what a state belongs to: a text that changes with the input
      * @param keepEverySeconds how often to keep a state
-     * @throws FileSystemException if another run has it
-     * @throws IOException if it cannot be written
+     * @param notes told in a sentence what becomes of the work of an interrupted run
+     * @throws CannotKeepException if it cannot be written, or another run has it
      */
-    public static EstateFolder take(Path results, String input, long keepEverySeconds) throws IOException {
+    public static EstateFolder take(Path results, String input, long keepEverySeconds, Consumer<String> notes) {
+        EstateFolder[] taken = new EstateFolder[1];
+        writing(() -> taken[0] = taken(results, input, keepEverySeconds, notes));
+        return taken[0];
+    }
+
+    private static EstateFolder taken(Path results, String input, long keepEverySeconds, Consumer<String> notes)
+            throws IOException {
         Path folder = results.resolve(NAME);
         Files.createDirectories(folder);
-        Path lockPath = folder.resolve("lock");
-        FileChannel lockFile = FileChannel.open(lockPath, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        FileChannel lockFile =
+                FileChannel.open(folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         FileLock lock = lock(lockFile);
         if (lock == null) {
             lockFile.close();
-            throw new FileSystemException(
-                    results.toString(),
-                    null,
-                    "another run is writing there; wait for it, or name another folder with --out");
+            throw new FileSystemException(results.toString(), null, "another run is writing there; wait for it");
         }
         FileChannel problems = FileChannel.open(
-                folder.resolve("problems.csv"),
-                StandardOpenOption.CREATE,
-                StandardOpenOption.WRITE,
-                StandardOpenOption.READ);
-        return new EstateFolder(folder, input, TimeUnit.SECONDS.toNanos(keepEverySeconds), lockFile, lock, problems);
+                folder.resolve(PROBLEMS), StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.READ);
+        return new EstateFolder(
+                folder, input, TimeUnit.SECONDS.toNanos(keepEverySeconds), lockFile, lock, problems, notes);
     }
 
     private static @Nullable FileLock lock(FileChannel file) throws IOException {
@@ -102,30 +119,66 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
 
     @Override
     public Optional<DataInput> kept() throws IOException {
-        Path file = folder.resolve("state");
-        Optional<DataInput> found = Optional.empty();
-        long problemsUntil = 0;
-        if (Files.exists(file)) {
-            DataInputStream in = new DataInputStream(new BufferedInputStream(Files.newInputStream(file), 1 << 16));
-            state = in;
-            if (in.readUTF().equals(input)) {
-                problemsUntil = in.readLong();
-                found = Optional.of(in);
+        Optional<Kept> found = usable();
+        long until = found.map(k -> k.head().problemBytes()).orElse(0L);
+        writing(() -> {
+            problemFile.truncate(until);
+            problemFile.position(until);
+            if (until == 0) {
+                problemRows.writeRecord(ProblemsCsv.HEADER);
             }
+        });
+        return found.map(Kept::in);
+    }
+
+    /** The state of the same input, if there is one in order; says what becomes of one that there is. */
+    private Optional<Kept> usable() throws IOException {
+        if (!stateFile.exists()) {
+            return Optional.empty();
         }
-        problemFile.truncate(problemsUntil);
-        problemFile.position(problemsUntil);
-        if (problemsUntil == 0) {
-            problemRows.writeRecord(ProblemsCsv.HEADER);
+        Kept kept = stateFile.read();
+        if (kept == null) {
+            notes.accept("What an interrupted run left here is damaged: this run starts anew.");
+            return Optional.empty();
         }
-        return found;
+        state = kept.in();
+        boolean isSame = kept.head().input().equals(input);
+        if (!isSame || problemFile.size() < kept.head().problemBytes()) {
+            notes.accept("An interrupted run left its work here, but "
+                    + (isSame ? "its list of problems is gone" : "design, input or program are not the same")
+                    + ": this run starts anew.");
+            return Optional.empty();
+        }
+        notes.accept(String.format(
+                Locale.ROOT,
+                "An interrupted run goes on: %,d rows were added up before.",
+                kept.head().rows()));
+        return Optional.of(kept);
     }
 
     @Override
-    public void problems(List<Problem> problems) throws IOException {
-        for (Problem problem : problems) {
-            problemRows.writeRecord(ProblemsCsv.cells(problem));
-            remember(problem);
+    public void problems(List<Problem> problems) {
+        writing(() -> {
+            for (Problem problem : problems) {
+                problemRows.writeRecord(ProblemsCsv.cells(problem));
+                remember(problem);
+            }
+        });
+    }
+
+    /** Writes something. */
+    @FunctionalInterface
+    private interface Writing {
+        void run() throws IOException;
+    }
+
+    private static void writing(Writing what) {
+        try {
+            what.run();
+        } catch (UncheckedIOException e) {
+            throw new CannotKeepException(e.getCause());
+        } catch (IOException e) {
+            throw new CannotKeepException(e);
         }
     }
 
@@ -161,16 +214,11 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
     }
 
     @Override
-    public void keep(Writer writer) throws IOException {
-        problemRows.flush();
-        Path part = folder.resolve("state.part");
-        try (DataOutputStream out =
-                new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(part), 1 << 16))) {
-            out.writeUTF(input);
-            out.writeLong(problemFile.position());
-            writer.write(out);
-        }
-        Files.move(part, folder.resolve("state"), StandardCopyOption.ATOMIC_MOVE);
+    public void keep(long rows, Writer writer) {
+        writing(() -> {
+            problemRows.flush();
+            stateFile.write(new Head(input, problemFile.position(), rows), writer);
+        });
         lastKept = System.nanoTime();
     }
 
@@ -178,33 +226,51 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
     public Content problemList() {
         return out -> {
             problemRows.flush();
-            Files.copy(folder.resolve("problems.csv"), out);
+            Files.copy(folder.resolve(PROBLEMS), out);
         };
     }
 
-    /** Removes the folder: the run is done. */
+    /** Removes the folder: the run is done. The lock goes last, so that no other run loses its files. */
     public void done() throws IOException {
-        close();
-        for (String name : List.of("state", "state.part", "problems.csv", "lock")) {
+        closeFiles();
+        for (String name : List.of(StateFile.NAME, StateFile.PART, PROBLEMS)) {
             Files.deleteIfExists(folder.resolve(name));
         }
-        Files.deleteIfExists(folder);
+        close();
+        try {
+            Files.deleteIfExists(folder.resolve(LOCK));
+            Files.deleteIfExists(folder);
+        } catch (DirectoryNotEmptyException e) {
+            return; // another run has begun
+        }
     }
 
     /** Leaves the folder as it is, for a run that goes on. */
     @Override
     public void close() throws IOException {
+        try {
+            closeFiles();
+        } finally {
+            if (lock.isValid()) {
+                lock.release();
+            }
+            lockFile.close();
+        }
+    }
+
+    private void closeFiles() throws IOException {
         DataInputStream open = state;
         if (open != null) {
             open.close();
         }
-        if (problemFile.isOpen()) {
-            problemRows.flush();
+        try {
+            if (problemFile.isOpen()) {
+                problemRows.flush();
+            }
+        } catch (IOException e) {
+            // a run that fails for this has said so; one that goes on does so from what the state knows of
+        } finally {
             problemFile.close();
         }
-        if (lock.isValid()) {
-            lock.release();
-        }
-        lockFile.close();
     }
 }

@@ -3,6 +3,7 @@ package quadmean.report;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -56,6 +57,18 @@ public final class OutputFolder {
         }
     }
 
+    /**
+     * Whether files could go into a folder without replacing an input, for those who ask before long work.
+     *
+     * @throws InputOverwriteException if a target is the same file as an input
+     * @throws IOException if a folder is in the way of a file
+     */
+    public static void check(Path folder, Collection<Path> inputs, Collection<String> names) throws IOException {
+        for (String name : names) {
+            target(folder, name, inputs);
+        }
+    }
+
     private static Path target(Path folder, String name, Collection<Path> inputs) throws IOException {
         Path target = folder.resolve(name);
         if (Path.of(name).getNameCount() != 1 || !folder.equals(target.getParent())) {
@@ -82,6 +95,8 @@ public final class OutputFolder {
     private static void writeOne(Path file, Content content) throws IOException {
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
             content.writeTo(out);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
         }
     }
 

@@ -5,8 +5,9 @@ import java.util.Arrays;
 /**
  * Sums of some numbers of each unit, of their squares, and of the product of the first two: all that means, variances and one
  * covariance take, of any number of units, in parts that can be added up. Each sum is kept in two doubles, about 32 digits: what
- * rounding takes from the first goes into the second (Dekker 1971, from memory). Units may come in any order and in any parts; the
- * moments are the same to the last bit but for chances of about one in 2⁵⁰. Not for use by several threads at once.
+ * rounding takes from the first goes into the second (Dekker 1971, from memory), so that the first is the sum as it rounds. Units may
+ * come in any order and in any parts; the moments are the same to the last bit but for chances of about one in 2⁴⁰. Not for use by
+ * several threads at once.
  */
 public final class MomentSums {
     private static final int PER_NUMBER = 4;
@@ -15,6 +16,8 @@ public final class MomentSums {
 
     /** For each number high and low part of its sum, and of that of its squares; then those of the product. */
     private final double[] parts;
+
+    private long above;
 
     private MomentSums(int numbers, double[] parts) {
         this.numbers = numbers;
@@ -31,10 +34,17 @@ public final class MomentSums {
         return new MomentSums(numbers, new double[PER_NUMBER * numbers + 2]);
     }
 
-    /** Sums as {@link #parts} kept them. */
-    public static MomentSums of(int numbers, double[] parts) {
+    /**
+     * Sums as they were kept.
+     *
+     * @param parts as {@link #parts} gave them
+     * @param above as {@link #above} gave it
+     */
+    public static MomentSums of(int numbers, double[] parts, long above) {
         Arguments.sameLength(parts.length, PER_NUMBER * numbers + 2, "sums and their parts");
-        return new MomentSums(numbers, parts.clone());
+        MomentSums sums = new MomentSums(numbers, parts.clone());
+        sums.above = above;
+        return sums;
     }
 
     /** Adds a unit; units of nothing but zeros need not be added. */
@@ -44,6 +54,7 @@ public final class MomentSums {
             plusProduct(PER_NUMBER * i + 2, values[i], values[i]);
         }
         plusProduct(PER_NUMBER * numbers, values[0], values[1]);
+        above += values[0] > 0 ? 1 : 0;
     }
 
     /** Adds the units of other sums of the same numbers. */
@@ -51,6 +62,7 @@ public final class MomentSums {
         for (int at = 0; at < parts.length; at += 2) {
             plus(at, other.parts[at], other.parts[at + 1]);
         }
+        above += other.above;
     }
 
     private void plusProduct(int at, double a, double b) {
@@ -61,9 +73,15 @@ public final class MomentSums {
     private void plus(int at, double high, double low) {
         double before = parts[at];
         double sum = before + high;
-        double taken = sum - before;
-        parts[at] = sum;
-        parts[at + 1] += (before - (sum - taken)) + (high - taken) + low;
+        double rest = rest(before, high, sum) + (parts[at + 1] + low);
+        parts[at] = sum + rest;
+        parts[at + 1] = rest - (parts[at] - sum);
+    }
+
+    /** What rounding took from a sum of two (Knuth, from memory). */
+    private static double rest(double a, double b, double sum) {
+        double taken = sum - a;
+        return (a - (sum - taken)) + (b - taken);
     }
 
     /**
@@ -105,7 +123,13 @@ public final class MomentSums {
                 + highB * parts[PER_NUMBER * a + 1];
         double quotient = product / n;
         double remainder = (Math.fma(-quotient, n, product) + rest) / n;
-        return (parts[at] - quotient) + (parts[at + 1] - remainder);
+        double difference = parts[at] - quotient;
+        return difference + (rest(parts[at], -quotient, difference) + (parts[at + 1] - remainder));
+    }
+
+    /** How many units have a first number above zero. */
+    public long above() {
+        return above;
     }
 
     /** The sums in parts, to be kept and made again by {@link #of}. */
@@ -115,7 +139,7 @@ public final class MomentSums {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof MomentSums sums && Arrays.equals(parts, sums.parts);
+        return other instanceof MomentSums sums && above == sums.above && Arrays.equals(parts, sums.parts);
     }
 
     @Override

@@ -121,7 +121,7 @@ class EstatePageTest {
                 .with("stands = \"stands.csv\"\n", "stands = \"stands.csv\"\none_plot = \"no_error\"\n")
                 .result(folder));
         assertTrue(without.contains("Target: cannot tell"));
-        assertTrue(without.contains("No confidence limits: no standard error: a stand with one plot."));
+        assertTrue(without.contains("No confidence limits: no standard error: a stand with a single plot."));
         assertFalse(without.contains("NaN"));
     }
 

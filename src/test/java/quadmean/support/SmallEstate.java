@@ -149,7 +149,7 @@ public record SmallEstate(String design, String stands, String tally) {
         }
 
         @Override
-        public void keep(Writer state) {}
+        public void keep(long rows, Writer state) {}
 
         @Override
         public Optional<DataInput> kept() {
