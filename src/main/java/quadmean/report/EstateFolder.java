@@ -21,6 +21,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
@@ -176,7 +177,7 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
         try {
             what.run();
         } catch (UncheckedIOException e) {
-            throw new CannotKeepException(e.getCause());
+            throw new CannotKeepException(Objects.requireNonNullElse(e.getCause(), new IOException(e)));
         } catch (IOException e) {
             throw new CannotKeepException(e);
         }
