@@ -55,7 +55,7 @@ final class EstateWork {
 
     /** Estimates and writes all results. */
     ExitCode estimate() throws IOException {
-        return run((result, folder) -> {
+        return run(EstateOutputs.NAMES, (result, folder) -> {
             EstateSpread spread = result.spread();
             ChartSet charts = EstateCharts.of(result, spread);
             if (!charts.missing().isEmpty()) {
@@ -72,7 +72,7 @@ final class EstateWork {
 
     /** Reads everything as for an estimate, and writes the list of problems alone. */
     ExitCode check() throws IOException {
-        return run((result, folder) -> {
+        return run(List.of(PROBLEMS), (result, folder) -> {
             List<Path> written = write(Map.of(PROBLEMS, folder.problemList()));
             Extent extent = result.estimate().stands();
             talk.out().printf(Locale.ROOT, "%,d stands with plots, %,d plots%n", extent.stands(), extent.plots());
@@ -88,9 +88,10 @@ final class EstateWork {
         String of(EstateResult result, EstateFolder folder) throws IOException;
     }
 
-    private ExitCode run(Work work) throws IOException {
+    private ExitCode run(List<String> names, Work work) throws IOException {
         checkThere();
         List<Path> inputs = inputs();
+        Results.check(results, inputs, names);
         try (EstateFolder folder = EstateFolder.take(results, fingerprint(inputs), KEEP_EVERY_SECONDS)) {
             Optional<EstateResult> result = Estate.run(design, threads, folder, talk.progress());
             EstateAccount account = folder.account();

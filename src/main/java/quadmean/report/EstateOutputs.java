@@ -1,6 +1,7 @@
 package quadmean.report;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import quadmean.chart.ChartSet;
 import quadmean.cruise.EstateResult;
@@ -8,6 +9,17 @@ import quadmean.estimate.EstateSpread;
 
 /** The files that an estate makes. */
 public final class EstateOutputs {
+    /** Names of the tables and pages, charts apart. */
+    public static final List<String> NAMES = List.of(
+            "report.html",
+            "estimate.json",
+            EstimateSchema.ESTATE,
+            "estimates.csv",
+            "stands.csv",
+            "stand-species.csv",
+            "curves.csv",
+            "problems.csv");
+
     private EstateOutputs() {}
 
     /**

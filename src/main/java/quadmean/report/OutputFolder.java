@@ -56,6 +56,19 @@ public final class OutputFolder {
         }
     }
 
+    /**
+     * Looks before long work whether files could be written.
+     *
+     * @param names plain file names
+     * @throws InputOverwriteException if a target is the same file as an input
+     * @throws IOException if something is in the way
+     */
+    public static void check(Path folder, Collection<Path> inputs, Collection<String> names) throws IOException {
+        for (String name : names) {
+            target(folder, name, inputs);
+        }
+    }
+
     private static Path target(Path folder, String name, Collection<Path> inputs) throws IOException {
         Path target = folder.resolve(name);
         if (Path.of(name).getNameCount() != 1 || !folder.equals(target.getParent())) {
