@@ -17,25 +17,21 @@ import quadmean.design.Design;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
 
-/**
- * Reads ranges of an estate's tally, one after the other. One reader serves one thread.
- *
- * @param <T> what is made of a tree
- */
-public final class RangeReader<T> {
+/** Reads ranges of an estate's tally, one after the other. One reader serves one thread. */
+public final class RangeReader {
     private final Design design;
-    private final EstateSink<T> sink;
+    private final EstateSink sink;
     private final TreeReader trees;
     private final int room;
     private @Nullable Header header;
-    private @Nullable TreeMemo<T> memo;
+    private @Nullable TreeMemo memo;
 
     /**
      * A reader that hands everything to a sink.
      *
      * @param room most readings to know again by their text
      */
-    public RangeReader(Design design, EstateSink<T> sink, int room) {
+    public RangeReader(Design design, EstateSink sink, int room) {
         this.design = design;
         this.sink = sink;
         this.trees = new TreeReader(design);
@@ -45,7 +41,7 @@ public final class RangeReader<T> {
     /** Reads the rows of a range. */
     public EstateRows read(EstateRange range) {
         Header ofFile = range.file().header();
-        PlotRows<T> rows = new PlotRows<>(design, ofFile, sink, trees, memo(ofFile), range.firstLine() - 1);
+        PlotRows rows = new PlotRows(design, ofFile, sink, trees, memo(ofFile), range.firstLine() - 1);
         List<Problem> ofFileItself = new ArrayList<>();
         boolean isWhole = parse(range, rows, p -> ofFileItself.add(p));
         EstateRows read = rows.finish();
@@ -60,17 +56,17 @@ public final class RangeReader<T> {
     }
 
     /** What reads alike in one file need not do so in another with other columns. */
-    private TreeMemo<T> memo(Header ofFile) {
-        TreeMemo<T> known = memo;
+    private TreeMemo memo(Header ofFile) {
+        TreeMemo known = memo;
         if (known == null || !ofFile.equals(header)) {
-            known = new TreeMemo<>(PlotRows.readings(ofFile), room);
+            known = new TreeMemo(PlotRows.readings(ofFile), room);
             memo = known;
             header = ofFile;
         }
         return known;
     }
 
-    private boolean parse(EstateRange range, PlotRows<T> rows, Consumer<Problem> problems) {
+    private boolean parse(EstateRange range, PlotRows rows, Consumer<Problem> problems) {
         try (Reader reader = new InputStreamReader(
                         new ByteArrayInputStream(range.bytes(), 0, range.length()),
                         range.file().charset().newDecoder());
