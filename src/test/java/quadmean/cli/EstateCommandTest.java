@@ -240,7 +240,9 @@ class EstateCommandTest {
         run.assertCode(2);
         assertTrue(run.err().contains("stands.csv"), run.err());
         assertEquals(estate.stands(), Files.readString(folder.resolve("stands.csv")));
-        assertEquals(Set.of("estate.toml", "stands.csv", "tally.csv"), Run.files(folder).keySet());
+        assertEquals(
+                Set.of("estate.toml", "stands.csv", "tally.csv"),
+                Run.files(folder).keySet());
         assertFalse(Files.exists(folder.resolve(".unfinished")));
     }
 
