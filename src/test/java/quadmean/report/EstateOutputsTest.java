@@ -61,6 +61,7 @@ class EstateOutputsTest {
                         "curves.csv",
                         "problems.csv"),
                 new ArrayList<>(files(shipped).keySet()));
+        assertEquals(EstateOutputs.NAMES, new ArrayList<>(files(shipped).keySet()));
     }
 
     @Test
