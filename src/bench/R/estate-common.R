@@ -27,23 +27,28 @@ equations <- function(dir) {
 }
 
 # The one place that knows the form of the curves: mean height (m) at a dbh (cm).
-height_at <- function(d, b0, b1) 1.3 + (d / (b0 + b1 * d))^2
+height_at <- function(d, a, b) 1.3 + (d / (a + b * d))^2
 
 # Coefficients by region and species: nls from the straight line that the form has when it is turned over.
 fit_curves <- function(trees) {
   trees[!is.na(height_m), {
     line <- coef(lm(dbh_cm / sqrt(height_m - 1.3) ~ dbh_cm))
-    fit <- nls(height_m ~ height_at(dbh_cm, b0, b1), start = list(b0 = line[[1]], b1 = line[[2]]))
+    fit <- nls(height_m ~ height_at(dbh_cm, a, b), start = list(a = line[[1]], b = line[[2]]))
     as.list(coef(fit))
   }, by = .(region, species)]
 }
 
-given_curves <- function(file) fread(file)[, .(region, species, b0, b1)]
+# The file that an estimate of an estate reads and writes; height_at is one of its forms.
+given_curves <- function(file) {
+  curves <- fread(file)
+  stopifnot("curves of another form" = curves[, all(form == "naslund" & units == "metric" & breast_height == 1.3 & ratio == 1)])
+  curves[, .(region, species, a, b)]
+}
 
 # Basal area (m2/ha), volume (m3/ha) and trees (per ha) of every plot; plots without trees are 0.
 plot_values <- function(estate, curves, volumes) {
   trees <- estate$trees
-  trees[curves, on = .(region, species), height_m := fifelse(is.na(height_m), height_at(dbh_cm, i.b0, i.b1), height_m)]
+  trees[curves, on = .(region, species), height_m := fifelse(is.na(height_m), height_at(dbh_cm, i.a, i.b), height_m)]
   trees[volumes, on = "species", volume := exp(i.va + i.vb * log(dbh_cm) + i.vc * log(height_m))]
   stopifnot("trees without a curve or an equation" = !trees[!is.na(dbh_cm), anyNA(volume)])
   trees[, .(trees = sum(!is.na(dbh_cm)) / PLOT_HA, basal_area = sum(pi / 40000 * dbh_cm^2, na.rm = TRUE) / PLOT_HA,

@@ -28,6 +28,7 @@ class ArchitectureTest {
     private static final String CSV = "de.siegmar.fastcsv..";
     private static final String WORKBOOK = "org.dhatim.fastexcel..";
     private static final String PICTURES = "org.knowm.xchart..";
+    private static final String DRAWINGS = "de.erichseifert.vectorgraphics2d..";
     private static final String JSON = "com.fasterxml.jackson..";
     private static final String GEOMETRY = "org.locationtech.jts..";
     private static final String PROJECTIONS = "org.locationtech.proj4j..";
@@ -52,7 +53,7 @@ class ArchitectureTest {
             new Room("layout", "design model measure units", GEOMETRY, PROJECTIONS, GEODESICS, GPX, JSON),
             new Room("simulate", "design measure layout cruise estimate model stats units", GEOMETRY),
             new Room("audit", "cruise design estimate stats model units"),
-            new Room("chart", RESULTS, PICTURES),
+            new Room("chart", RESULTS, PICTURES, DRAWINGS),
             new Room("report", "chart layout audit " + RESULTS, JSON, CSV, WORKBOOK),
             new Room("cli", "measure field chart report layout audit " + RESULTS, OPTIONS));
 

@@ -1,5 +1,6 @@
 package quadmean.chart;
 
+import de.erichseifert.vectorgraphics2d.VectorGraphics2D;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -10,13 +11,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.knowm.xchart.CategoryChart;
 import org.knowm.xchart.CategoryChartBuilder;
-import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.internal.chartpart.Chart;
@@ -152,12 +151,8 @@ final class Drawing {
 
     /** Draws a chart as an {@code svg} element whose ids start with a prefix. */
     static String svg(Chart<?, ?> chart, String prefix) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            VectorGraphicsEncoder.saveVectorGraphic(chart, out, VectorGraphicsEncoder.VectorGraphicsFormat.SVG);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return Svg.inline(out.toString(StandardCharsets.UTF_8), prefix);
+        VectorGraphics2D drawing = new VectorGraphics2D();
+        chart.paint(drawing, chart.getWidth(), chart.getHeight());
+        return SvgPen.element(drawing, chart.getWidth(), chart.getHeight(), prefix);
     }
 }

@@ -14,7 +14,6 @@ import quadmean.design.Design;
 import quadmean.design.EstateSettings;
 import quadmean.estimate.EstateEstimator;
 import quadmean.estimate.StandSums;
-import quadmean.estimate.TreeShare;
 import quadmean.field.BrokenTallyException;
 import quadmean.field.CurveFile;
 import quadmean.field.EstateFile;
@@ -145,7 +144,7 @@ public final class Estate {
             return EstateCurves.byRegion(job, Map.of());
         }
         ConcurrentLinkedQueue<HeightDrawer> drawers = new ConcurrentLinkedQueue<>();
-        EstatePass<RangeReader<Boolean>, EstateRows> pass = new EstatePass<>(
+        EstatePass<RangeReader, EstateRows> pass = new EstatePass<>(
                 files,
                 threads,
                 rangeBytes,
@@ -153,7 +152,7 @@ public final class Estate {
                     HeightDrawer drawer =
                             new HeightDrawer(job, new HeightDraw(design.seed(), settings.heightsPerCurve()));
                     drawers.add(drawer);
-                    return new RangeReader<>(design, drawer, memory());
+                    return new RangeReader(design, drawer, memory());
                 },
                 RangeReader::read);
         Bytes bytes = new Bytes(files);
@@ -178,7 +177,7 @@ public final class Estate {
     }
 
     /** Who adds up in a thread. */
-    private record Adder(PlotAdder plots, RangeReader<TreeShare> reader) {}
+    private record Adder(PlotAdder plots, RangeReader reader) {}
 
     private void addUp(EstateJob job, List<EstateFile> files, List<FillingCurves> curves, EstateState state)
             throws IOException {
@@ -189,7 +188,7 @@ public final class Estate {
                 rangeBytes,
                 () -> {
                     PlotAdder plots = new PlotAdder(job, curves);
-                    return new Adder(plots, new RangeReader<>(design, plots, memory()));
+                    return new Adder(plots, new RangeReader(design, plots, memory()));
                 },
                 (adder, range) -> adder.plots().take(adder.reader().read(range)));
         Bytes bytes = new Bytes(files);

@@ -1,13 +1,12 @@
 package quadmean.cruise;
 
-import org.jspecify.annotations.Nullable;
 import quadmean.field.EstateSink;
 import quadmean.field.RowFindings;
 import quadmean.model.Tree;
 import quadmean.model.TreeDetail.Top;
 
 /** The first pass over an estate: draws the heights that its curves are fitted to. */
-final class HeightDrawer implements EstateSink<Boolean> {
+final class HeightDrawer implements EstateSink {
     private final EstateJob job;
     private final HeightDraw draw;
 
@@ -34,15 +33,15 @@ final class HeightDrawer implements EstateSink<Boolean> {
     public void begin(int stand, String plot, long line) {}
 
     @Override
-    public @Nullable Boolean work(int stand, Tree tree, RowFindings problems) {
+    public int work(int stand, Tree tree, Use use, RowFindings problems) {
         if (tree.height() != null && tree.detail().top() == Top.WHOLE) {
             draw.offer(job.regionOf(stand), job.stands().get(stand).code(), tree);
         }
-        return Boolean.TRUE;
+        return 0;
     }
 
     @Override
-    public void add(Boolean tree) {}
+    public void add(int number) {}
 
     @Override
     public void end() {}

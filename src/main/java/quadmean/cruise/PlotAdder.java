@@ -14,7 +14,7 @@ import quadmean.design.Design;
 import quadmean.estimate.PlotSums;
 import quadmean.estimate.StandSums;
 import quadmean.estimate.Stem;
-import quadmean.estimate.TreeShare;
+import quadmean.estimate.TreeShares;
 import quadmean.field.EstateRows;
 import quadmean.field.EstateSink;
 import quadmean.field.RowFindings;
@@ -27,21 +27,21 @@ import quadmean.model.TreeDetail.Top;
 import quadmean.units.Attribute;
 
 /** The second pass over an estate: fills heights, works trees out, and adds plots up stand by stand. One serves one thread. */
-final class PlotAdder implements EstateSink<TreeShare> {
+final class PlotAdder implements EstateSink {
     private final EstateJob job;
     private final Design design;
     private final List<FillingCurves> curves;
     private final List<Woods> woods = new ArrayList<>();
-    private final List<Attribute> attributes;
-    /** One text for each species, so that trees share it. */
-    private final Map<String, String> names = new HashMap<>();
-
+    private final TreeShares shares;
+    private final Map<Integer, List<String>> remarked = new HashMap<>();
     private final PlotSums plot;
     private final double[] room;
     private Map<Integer, StandSums> sums = new HashMap<>();
     private List<EstatePart.PlotStart> plots = new ArrayList<>();
     private Map<String, Long> remarks = new TreeMap<>();
     private int stand;
+    private @Nullable StandSums sumsUnderway;
+    private int standUnderway;
 
     /**
      * An adder.
@@ -52,7 +52,7 @@ final class PlotAdder implements EstateSink<TreeShare> {
         this.job = job;
         this.design = job.design();
         this.curves = curves;
-        this.attributes = design.attributes();
+        this.shares = new TreeShares(design.plot(), design.attributes());
         curves.forEach(c -> woods.add(new Woods(design, job.books(), c)));
         this.plot = new PlotSums(job.attributes());
         this.room = new double[job.attributes()];
@@ -66,6 +66,7 @@ final class PlotAdder implements EstateSink<TreeShare> {
                         missing.computeIfAbsent(a, k -> new TreeSet<>()).addAll(why)));
         EstatePart part = new EstatePart(rows, sums, plots, remarks, missing);
         sums = new HashMap<>();
+        sumsUnderway = null;
         plots = new ArrayList<>();
         remarks = new TreeMap<>();
         return part;
@@ -89,19 +90,22 @@ final class PlotAdder implements EstateSink<TreeShare> {
     }
 
     @Override
-    public @Nullable TreeShare work(int ofStand, Tree tree, RowFindings problems) {
+    public int work(int ofStand, Tree tree, Use use, RowFindings problems) {
         int region = job.regionOf(ofStand);
-        if (!hasEquation(tree, problems)) {
-            return null;
-        }
-        Tree used = checked(tree, curves.get(region), problems);
+        Tree used = hasEquation(tree, problems) ? checked(tree, curves.get(region), problems) : null;
         if (used == null) {
-            return null;
+            return OUT;
         }
         Woods wood = woods.get(region);
         Stem stem = wood.stem(curves.get(region).fill(used));
-        String species = names.computeIfAbsent(stem.species(), s -> s);
-        return TreeShare.of(species, design.plot(), attributes, stem, wood.takeRemarks());
+        List<String> found = wood.takeRemarks();
+        int number = shares.put(stem, use == Use.AGAIN);
+        if (found.isEmpty()) {
+            remarked.remove(number);
+        } else {
+            remarked.put(number, found);
+        }
+        return number;
     }
 
     private boolean hasEquation(Tree tree, RowFindings problems) {
@@ -136,15 +140,20 @@ final class PlotAdder implements EstateSink<TreeShare> {
     }
 
     @Override
-    public void add(TreeShare tree) {
-        plot.add(tree);
-        if (!tree.remarks().isEmpty()) {
-            tree.remarks().forEach(r -> remarks.merge(r, (long) tree.trees(), Long::sum));
+    public void add(int number) {
+        plot.add(shares, number);
+        if (!remarked.isEmpty()) {
+            remarked.getOrDefault(number, List.of())
+                    .forEach(r -> remarks.merge(r, (long) shares.trees(number), Long::sum));
         }
     }
 
     @Override
     public void end() {
-        sums.computeIfAbsent(stand, s -> StandSums.none(room.length)).add(plot, room);
+        if (sumsUnderway == null || standUnderway != stand) {
+            sumsUnderway = sums.computeIfAbsent(stand, s -> StandSums.none(room.length));
+            standUnderway = stand;
+        }
+        sumsUnderway.add(plot, shares, room);
     }
 }

@@ -33,6 +33,7 @@ final class Woods {
     private final Design design;
     private final WoodBooks books;
     private final StemCutter cutter;
+    private final double carbonShare;
     private final WoodAccount account = new WoodAccount();
     private final Map<TreeStatus, Set<Attribute>> countsOfBig = new EnumMap<>(TreeStatus.class);
     private final Map<TreeStatus, Set<Attribute>> countsOfSmall = new EnumMap<>(TreeStatus.class);
@@ -44,6 +45,7 @@ final class Woods {
     Woods(Design design, WoodBooks books, HeightFiller curves) {
         this.design = design;
         this.books = books;
+        this.carbonShare = design.wood().carbon().map(c -> c.share()).orElse(Double.NaN);
         this.cutter = new StemCutter(design, books, curves, account);
     }
 
@@ -85,7 +87,7 @@ final class Woods {
     private TreeWood wood(HeightedTree heighted, Set<Attribute> counts) {
         Tree tree = heighted.tree();
         double dry = counts.contains(Attribute.BIOMASS) ? dryKg(tree) : 0;
-        double carbon = dry * design.wood().carbon().map(c -> c.share()).orElse(Double.NaN);
+        double carbon = dry * carbonShare;
         if (!counts.contains(Attribute.VOLUME)) {
             return new TreeWood(0, OptionalDouble.empty(), 0, List.of(), dry, 0, carbon);
         }

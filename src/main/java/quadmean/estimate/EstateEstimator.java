@@ -1,10 +1,13 @@
 package quadmean.estimate;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import quadmean.estimate.EstateEstimate.Extent;
 import quadmean.estimate.EstateEstimate.StratumExtent;
@@ -59,7 +62,7 @@ public final class EstateEstimator {
     /** The species found in a stand, by code. */
     public List<String> speciesOf(int i) {
         StandSums sums = sample.sums(i);
-        return sums == null ? List.of() : List.copyOf(sums.bySpecies().keySet());
+        return sums == null ? List.of() : sums.species();
     }
 
     /**
@@ -68,7 +71,8 @@ public final class EstateEstimator {
      * @param species a species, or {@link EstimateRow#ALL}
      */
     public List<EstimateRow> rows(int i, String species) {
-        return rows(stands.get(i).code(), List.of(i), species);
+        EstateGroup alone = new EstateGroup(sample, List.of(i), species);
+        return rows(stands.get(i).code(), species, new EstateUnion(alone, sample.rule()));
     }
 
     /**
@@ -85,53 +89,67 @@ public final class EstateEstimator {
     /** The estate as a whole, and its strata. */
     public EstateEstimate estate() {
         Map<String, List<Integer>> strata = new TreeMap<>();
-        List<Integer> all = new ArrayList<>();
+        TreeSet<String> found = new TreeSet<>();
         for (int i = 0; i < stands.size(); i++) {
             strata.computeIfAbsent(stands.get(i).stratum(), k -> new ArrayList<>())
                     .add(i);
-            all.add(i);
+            sample.addSpecies(i, found);
         }
-        List<EstimateRow> rows = new ArrayList<>(group(EstimateRow.ALL, all));
+        Map<String, List<Integer>> sampled = new TreeMap<>();
+        strata.forEach((code, members) ->
+                sampled.put(code, members.stream().filter(i -> plots(i) > 0).toList()));
+        sampled.values().removeIf(List::isEmpty);
+        List<String> species = new ArrayList<>(List.of(EstimateRow.ALL));
+        species.addAll(found);
+        List<List<EstimateRow>> bySpecies =
+                species.parallelStream().map(s -> rows(sampled, s)).toList();
         List<StratumExtent> extents = new ArrayList<>();
         if (strata.size() > 1) {
-            strata.forEach((code, members) -> {
-                rows.addAll(group(code, members));
-                extents.add(new StratumExtent(code, extent(members)));
-            });
+            strata.forEach((code, members) -> extents.add(new StratumExtent(code, extent(members))));
         }
-        Extent whole = extent(all);
-        return new EstateEstimate(settings.confidence(), rows, whole, extents, notes(whole));
+        Extent whole = extent(IntStream.range(0, stands.size()).boxed().toList());
+        return new EstateEstimate(
+                settings.confidence(), inOrder(sampled.keySet(), bySpecies), whole, extents, notes(whole));
     }
 
-    private List<EstimateRow> group(String code, List<Integer> members) {
-        List<Integer> sampled = members.stream().filter(i -> plots(i) > 0).toList();
-        if (sampled.isEmpty()) {
-            return List.of();
-        }
-        TreeSet<String> species = new TreeSet<>();
-        sampled.forEach(i -> species.addAll(speciesOf(i)));
-        List<String> all = new ArrayList<>(List.of(EstimateRow.ALL));
-        all.addAll(species);
-        return all.parallelStream()
-                .flatMap(s -> rows(code, sampled, s).stream())
+    /** The whole first, then the strata; in each of them all species, then one by one. */
+    private static List<EstimateRow> inOrder(Set<String> strata, List<List<EstimateRow>> bySpecies) {
+        List<String> codes = new ArrayList<>(List.of(EstimateRow.ALL));
+        codes.addAll(strata.size() > 1 ? strata : Set.of());
+        return codes.stream()
+                .flatMap(code -> bySpecies.stream()
+                        .flatMap(List::stream)
+                        .filter(r -> r.stratum().equals(code)))
                 .toList();
     }
 
-    private List<EstimateRow> rows(String code, List<Integer> members, String species) {
-        double areaHa = area(members);
-        EstateGroup group = new EstateGroup(sample, members, species);
+    /** Rows of a species, of the whole and of each stratum. */
+    private List<EstimateRow> rows(Map<String, List<Integer>> strata, String species) {
+        List<EstateGroup> groups = new ArrayList<>();
+        strata.values().forEach(members -> groups.add(new EstateGroup(sample, members, species)));
+        List<EstimateRow> rows =
+                new ArrayList<>(rows(EstimateRow.ALL, species, new EstateUnion(groups, sample.rule())));
+        Iterator<EstateGroup> group = groups.iterator();
+        strata.keySet().forEach(code -> rows.addAll(rows(code, species, new EstateUnion(group.next(), sample.rule()))));
+        return rows;
+    }
+
+    private List<EstimateRow> rows(String code, String species, EstateUnion union) {
         List<Attribute> attributes = settings.attributes();
-        boolean isOnFewPlots = group.isOnFewPlots();
-        List<MeanEstimate> means = new ArrayList<>();
+        boolean isOnFewPlots = union.isOnFewPlots();
         List<EstimateRow> rows = new ArrayList<>();
         for (int a = 0; a < attributes.size(); a++) {
-            MeanEstimate mean = group.mean(a);
-            means.add(mean);
+            MeanEstimate mean = union.mean(a);
             rows.add(row(code, species, attributes.get(a), Basis.PER_AREA, mean, isOnFewPlots));
-            rows.add(row(code, species, attributes.get(a), Basis.TOTAL, mean.times(areaHa), isOnFewPlots));
+            rows.add(row(code, species, attributes.get(a), Basis.TOTAL, mean.times(union.areaHa()), isOnFewPlots));
         }
-        MeanEstimate diameter = diameter(group.ratio(means.get(0), means.get(1)), isOnFewPlots);
-        rows.add(row(code, species, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, diameter, isOnFewPlots));
+        rows.add(row(
+                code,
+                species,
+                Attribute.QUADRATIC_MEAN_DIAMETER,
+                Basis.RATIO,
+                diameter(union.ratio(), isOnFewPlots),
+                isOnFewPlots));
         return rows;
     }
 

@@ -1,7 +1,11 @@
 package quadmean.estimate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.MomentSums;
@@ -15,11 +19,11 @@ final class EstateGroup {
     private final int[] members;
     private final @Nullable MomentSums[] sums;
     private final double[] weights;
-    private final String species;
+    private final double areaHa;
+    private final Map<Integer, MeanEstimate> means = new HashMap<>();
 
     EstateGroup(EstateSample sample, List<Integer> members, String species) {
         this.sample = sample;
-        this.species = species;
         this.members = members.stream().mapToInt(i -> i).toArray();
         this.sums = new MomentSums[this.members.length];
         this.weights = new double[this.members.length];
@@ -27,6 +31,7 @@ final class EstateGroup {
         for (int i : this.members) {
             area += sample.stand(i).areaHa();
         }
+        this.areaHa = area;
         for (int k = 0; k < weights.length; k++) {
             int i = this.members[k];
             sums[k] = sample.sums(i, species);
@@ -34,60 +39,77 @@ final class EstateGroup {
         }
     }
 
+    /**
+     * Variance between plots within the stands, which those with one plot borrow.
+     *
+     * @param variance Σ(n - 1)·s² / Σ(n - 1); NaN where every stand has one plot
+     * @param df Σ(n - 1)
+     */
+    private record Pooled(double variance, double df) {}
+
     /** Moments of something in a stand. */
     private interface InStand {
         Moments of(MomentSums sums, int plots);
     }
 
+    /** Area of the stands (ha). */
+    double areaHa() {
+        return areaHa;
+    }
+
+    /** Number of plots. */
+    int plots() {
+        return Arrays.stream(members).map(sample::plots).sum();
+    }
+
+    /** Number of plots with trees of the species. */
+    long plotsWithTrees() {
+        return Stream.of(sums).mapToLong(s -> s == null ? 0 : s.above()).sum();
+    }
+
     /** Mean per hectare of an attribute. */
     MeanEstimate mean(int attribute) {
-        return join((s, n) -> s.moments(attribute, n), attribute, Double.NaN);
+        return means.computeIfAbsent(attribute, a -> join((s, n) -> s.moments(a, n)));
     }
 
-    /**
-     * Ratio of basal area to trees. Its error is that of the mean of (G - ratio·N)/mean(N) (linearisation; Cochran 1977, section 2.11,
-     * from memory).
-     */
-    MeanEstimate ratio(MeanEstimate trees, MeanEstimate basalArea) {
-        double ratio = basalArea.mean() / trees.mean();
-        MeanEstimate linear =
-                join((s, n) -> s.beyond(ratio, n), EstateSample.BEYOND, ratio).times(1 / trees.mean());
-        return new MeanEstimate(linear.n(), linear.df(), ratio, linear.se(), linear.sd());
+    /** Mean per hectare of basal area beyond a multiple of the trees. */
+    MeanEstimate beyond(double ratio) {
+        return join((s, n) -> s.beyond(ratio, n));
     }
 
-    /** Whether trees stand on too few of the plots for the error of a ratio. */
-    boolean isOnFewPlots() {
-        long with = 0;
-        int plots = 0;
+    private MeanEstimate join(InStand ofStand) {
+        Moments[] moments = new Moments[members.length];
+        double squares = 0;
+        double df = 0;
         for (int k = 0; k < members.length; k++) {
+            int n = sample.plots(members[k]);
             MomentSums s = sums[k];
-            with += s == null ? 0 : s.above();
-            plots += sample.plots(members[k]);
+            Moments m = s == null ? nothing(n) : ofStand.of(s, n);
+            moments[k] = m;
+            if (n > 1) {
+                squares += (n - 1) * m.variance();
+                df += n - 1;
+            }
         }
-        return RowMaker.isOnFewPlots(with, plots);
-    }
-
-    private MeanEstimate join(InStand moments, int attribute, double ratio) {
+        Pooled lent = new Pooled(df == 0 ? Double.NaN : squares / df, df);
         List<MeanEstimate> parts = new ArrayList<>(members.length);
         for (int k = 0; k < members.length; k++) {
-            parts.add(part(members[k], moments(k, moments), attribute, ratio));
+            parts.add(part(members[k], moments[k], lent));
         }
         return parts.size() == 1 ? parts.get(0) : WeightedSum.of(weights, parts, sample.rule());
     }
 
-    private Moments moments(int k, InStand moments) {
-        MomentSums s = sums[k];
-        int n = sample.plots(members[k]);
-        return s == null ? EstateSample.nothing(n) : moments.of(s, n);
+    /** Moments where no plot has any. */
+    private static Moments nothing(int plots) {
+        return new Moments(plots, 0, plots < 2 ? Double.NaN : 0);
     }
 
-    private MeanEstimate part(int stand, Moments m, int attribute, double ratio) {
+    private MeanEstimate part(int stand, Moments m, Pooled lent) {
         double room = sample.plotsIn(stand);
         if (m.n() > 1 || members.length == 1 || !sample.isPooled()) {
             return StratifiedMean.simple(m, room);
         }
-        EstateSample.Pooled lent = sample.pooled(sample.stand(stand).stratum(), species, attribute, ratio);
         MeanEstimate e = StratifiedMean.simple(new Moments(1, m.mean(), lent.variance()), room);
-        return new MeanEstimate(1, sample.lentDf(lent), e.mean(), e.se(), e.sd());
+        return new MeanEstimate(1, sample.lentDf(lent.df()), e.mean(), e.se(), e.sd());
     }
 }

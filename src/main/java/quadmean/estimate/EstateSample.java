@@ -1,44 +1,20 @@
 package quadmean.estimate;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quadmean.model.DegreesRule;
 import quadmean.model.EstateOnePlot;
 import quadmean.model.EstateStand;
 import quadmean.stats.DegreesOfFreedom;
 import quadmean.stats.MomentSums;
-import quadmean.stats.Moments;
 
 /** The plots of an estate, as sums stand by stand. */
 final class EstateSample {
-    /** In place of an attribute: what basal area is beyond a multiple of trees. */
-    static final int BEYOND = -1;
-
     private final List<EstateStand> stands;
     private final List<@Nullable StandSums> sums;
     private final EstimateSettings settings;
     private final EstateOnePlot onePlot;
-    private final Map<String, List<Integer>> strata = new HashMap<>();
-    private final Map<Question, Pooled> pooled = new ConcurrentHashMap<>();
-
-    /**
-     * What varies.
-     *
-     * @param ratio the multiple of trees where it is {@link #BEYOND}; NaN else
-     */
-    private record Question(String stratum, String species, int attribute, double ratio) {}
-
-    /**
-     * Variance between plots within the stands of a stratum.
-     *
-     * @param variance Σ(n - 1)·s² / Σ(n - 1); NaN where every stand has one plot
-     * @param df Σ(n - 1)
-     */
-    record Pooled(double variance, double df) {}
 
     EstateSample(
             List<EstateStand> stands,
@@ -49,10 +25,6 @@ final class EstateSample {
         this.sums = sums;
         this.settings = settings;
         this.onePlot = onePlot;
-        for (int i = 0; i < stands.size(); i++) {
-            strata.computeIfAbsent(stands.get(i).stratum(), k -> new ArrayList<>())
-                    .add(i);
-        }
     }
 
     EstateStand stand(int i) {
@@ -79,9 +51,12 @@ final class EstateSample {
         return species.equals(EstimateRow.ALL) ? s.all() : s.of(species);
     }
 
-    /** Moments where no plot has any. */
-    static Moments nothing(int plots) {
-        return new Moments(plots, 0, plots < 2 ? Double.NaN : 0);
+    /** Adds the species found in a stand to others. */
+    void addSpecies(int stand, Set<String> to) {
+        StandSums s = sums.get(stand);
+        if (s != null) {
+            s.addSpecies(to);
+        }
     }
 
     /** Number of plots that have room in a stand, for the finite population correction. */
@@ -101,31 +76,8 @@ final class EstateSample {
     }
 
     /** A borrowed variance brings no degrees of freedom of its own; Satterthwaite's count asks how well it is known. */
-    double lentDf(Pooled lent) {
-        return rule() == DegreesOfFreedom.SATTERTHWAITE ? lent.df() : 0;
-    }
-
-    /** How plots vary within the stands of a stratum. */
-    Pooled pooled(String stratum, String species, int attribute, double ratio) {
-        return pooled.computeIfAbsent(new Question(stratum, species, attribute, ratio), this::pool);
-    }
-
-    private Pooled pool(Question question) {
-        double squares = 0;
-        double df = 0;
-        for (int i : strata.getOrDefault(question.stratum(), List.of())) {
-            int n = plots(i);
-            if (n > 1) {
-                MomentSums s = sums(i, question.species());
-                squares += s == null ? 0 : (n - 1) * moments(s, n, question).variance();
-                df += n - 1;
-            }
-        }
-        return new Pooled(df == 0 ? Double.NaN : squares / df, df);
-    }
-
-    private static Moments moments(MomentSums s, int n, Question question) {
-        return question.attribute() == BEYOND ? s.beyond(question.ratio(), n) : s.moments(question.attribute(), n);
+    double lentDf(double df) {
+        return rule() == DegreesOfFreedom.SATTERTHWAITE ? df : 0;
     }
 
     String onePlotNote(int n) {

@@ -5,9 +5,12 @@ import java.util.Arrays;
 /** Values of the plot under way, species by species. What rounding takes is kept beside each sum. */
 public final class PlotSums {
     private final int attributes;
-    private String[] species = new String[8];
     private double[] sums;
     private double[] lost;
+    /** Numbers of the species found on the plot. */
+    private int[] found = new int[8];
+
+    private boolean[] isFound;
     private int kinds;
 
     /**
@@ -17,45 +20,44 @@ public final class PlotSums {
      */
     public PlotSums(int attributes) {
         this.attributes = attributes;
-        this.sums = new double[attributes * species.length];
+        this.isFound = new boolean[found.length];
+        this.sums = new double[attributes * found.length];
         this.lost = new double[sums.length];
     }
 
     /** Starts another plot. */
     public void clear() {
-        Arrays.fill(sums, 0, kinds * attributes, 0);
-        Arrays.fill(lost, 0, kinds * attributes, 0);
+        for (int k = 0; k < kinds; k++) {
+            int from = attributes * found[k];
+            Arrays.fill(sums, from, from + attributes, 0);
+            Arrays.fill(lost, from, from + attributes, 0);
+            isFound[found[k]] = false;
+        }
         kinds = 0;
     }
 
     /** Adds a tree. */
-    public void add(TreeShare tree) {
-        int from = slot(tree.species()) * attributes;
-        double[] values = tree.perHa();
+    public void add(TreeShares trees, int number) {
+        int species = trees.species(number);
+        if (species >= isFound.length || !isFound[species]) {
+            meet(species);
+        }
+        int from = attributes * species;
         for (int i = 0; i < attributes; i++) {
-            add(from + i, values[i]);
+            add(from + i, trees.perHa(number, i));
         }
     }
 
-    private int slot(String code) {
-        for (int i = 0; i < kinds; i++) {
-            if (isSame(species[i], code)) {
-                return i;
-            }
+    private void meet(int species) {
+        if (species >= isFound.length) {
+            int more = 2 * species;
+            isFound = Arrays.copyOf(isFound, more);
+            sums = Arrays.copyOf(sums, attributes * more);
+            lost = Arrays.copyOf(lost, attributes * more);
+            found = Arrays.copyOf(found, more);
         }
-        if (kinds == species.length) {
-            species = Arrays.copyOf(species, 2 * kinds);
-            sums = Arrays.copyOf(sums, attributes * species.length);
-            lost = Arrays.copyOf(lost, sums.length);
-        }
-        species[kinds] = code;
-        return kinds++;
-    }
-
-    /** Mostly the very same text, which shows without a look into it. */
-    @SuppressWarnings({"ReferenceEquality", "StringEquality"})
-    private static boolean isSame(String one, String other) {
-        return one == other || one.equals(other);
+        isFound[species] = true;
+        found[kinds++] = species;
     }
 
     private void add(int at, double value) {
@@ -70,8 +72,9 @@ public final class PlotSums {
         return kinds;
     }
 
-    String species(int kind) {
-        return species[kind];
+    /** Number of a species found. */
+    int species(int kind) {
+        return found[kind];
     }
 
     /** The values of all species together into an array. */
@@ -79,7 +82,8 @@ public final class PlotSums {
         for (int i = 0; i < attributes; i++) {
             double sum = 0;
             double rest = 0;
-            for (int at = i; at < kinds * attributes; at += attributes) {
+            for (int k = 0; k < kinds; k++) {
+                int at = attributes * found[k] + i;
                 double before = sum;
                 sum += sums[at];
                 double taken = sum - before;
@@ -89,10 +93,11 @@ public final class PlotSums {
         }
     }
 
-    /** The values of one species into an array. */
+    /** The values of one species found into an array. */
     void of(int kind, double[] into) {
+        int from = attributes * found[kind];
         for (int i = 0; i < attributes; i++) {
-            into[i] = sums[kind * attributes + i] + lost[kind * attributes + i];
+            into[i] = sums[from + i] + lost[from + i];
         }
     }
 }

@@ -3,9 +3,9 @@ package quadmean.estimate;
 import java.io.DataInput;
 import java.io.DataOutput;
 import java.io.IOException;
-import java.util.Collections;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import quadmean.stats.MomentSums;
 
@@ -13,7 +13,11 @@ import quadmean.stats.MomentSums;
 public final class StandSums {
     private final int attributes;
     private final MomentSums all;
-    private final Map<String, MomentSums> bySpecies = new TreeMap<>();
+    /** Species found, in the order in which they came; a stand has a few. */
+    private String[] species = new String[4];
+
+    private MomentSums[] bySpecies = new MomentSums[4];
+    private int kinds;
     private int plots;
 
     private StandSums(int attributes, MomentSums all) {
@@ -33,15 +37,16 @@ public final class StandSums {
     /**
      * Adds a plot.
      *
+     * @param trees what the trees of the plot were
      * @param work room for a value of each attribute
      */
-    public void add(PlotSums plot, double[] work) {
+    public void add(PlotSums plot, TreeShares trees, double[] work) {
         plots++;
         plot.all(work);
         all.add(work);
         for (int kind = 0; kind < plot.kinds(); kind++) {
             plot.of(kind, work);
-            sums(plot.species(kind)).add(work);
+            sums(trees.code(plot.species(kind))).add(work);
         }
     }
 
@@ -49,11 +54,38 @@ public final class StandSums {
     public void add(StandSums other) {
         plots += other.plots;
         all.add(other.all);
-        other.bySpecies.forEach((species, sums) -> sums(species).add(sums));
+        for (int k = 0; k < other.kinds; k++) {
+            sums(other.species[k]).add(other.bySpecies[k]);
+        }
     }
 
-    private MomentSums sums(String species) {
-        return bySpecies.computeIfAbsent(species, s -> MomentSums.none(attributes));
+    private MomentSums sums(String code) {
+        int at = find(code);
+        if (at < kinds) {
+            return bySpecies[at];
+        }
+        MomentSums none = MomentSums.none(attributes);
+        put(code, none);
+        return none;
+    }
+
+    private void put(String code, MomentSums sums) {
+        if (kinds == species.length) {
+            species = Arrays.copyOf(species, 2 * kinds);
+            bySpecies = Arrays.copyOf(bySpecies, 2 * kinds);
+        }
+        species[kinds] = code;
+        bySpecies[kinds] = sums;
+        kinds++;
+    }
+
+    /** Where a species stands; the number of species if it does not. */
+    private int find(String code) {
+        int at = 0;
+        while (at < kinds && !species[at].equals(code)) {
+            at++;
+        }
+        return at;
     }
 
     /** Number of plots. */
@@ -68,23 +100,30 @@ public final class StandSums {
 
     /** The sums of a species; null if no plot has it. */
     @Nullable
-    MomentSums of(String species) {
-        return bySpecies.get(species);
+    MomentSums of(String code) {
+        int at = find(code);
+        return at < kinds ? bySpecies[at] : null;
     }
 
-    /** The species found, by code. */
-    Map<String, MomentSums> bySpecies() {
-        return Collections.unmodifiableMap(bySpecies);
+    /** The species found, in the order of their codes. */
+    List<String> species() {
+        return Arrays.stream(species, 0, kinds).sorted().toList();
+    }
+
+    void addSpecies(Set<String> to) {
+        for (int k = 0; k < kinds; k++) {
+            to.add(species[k]);
+        }
     }
 
     /** Writes the sums so that {@link #read} makes them again. */
     public void write(DataOutput out) throws IOException {
         out.writeInt(plots);
         write(all, out);
-        out.writeInt(bySpecies.size());
-        for (Map.Entry<String, MomentSums> species : bySpecies.entrySet()) {
-            out.writeUTF(species.getKey());
-            write(species.getValue(), out);
+        out.writeInt(kinds);
+        for (int k = 0; k < kinds; k++) {
+            out.writeUTF(species[k]);
+            write(bySpecies[k], out);
         }
     }
 
@@ -104,7 +143,7 @@ public final class StandSums {
         sums.plots = plots;
         int kinds = in.readInt();
         for (int i = 0; i < kinds; i++) {
-            sums.bySpecies.put(in.readUTF(), readSums(attributes, in));
+            sums.put(in.readUTF(), readSums(attributes, in));
         }
         return sums;
     }

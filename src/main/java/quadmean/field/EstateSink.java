@@ -1,15 +1,15 @@
 package quadmean.field;
 
-import org.jspecify.annotations.Nullable;
 import quadmean.model.Tree;
 
 /**
- * Takes the plots of an estate, one after the other. Trees of stands of one kind that read alike are worked out once and taken as often
- * as they come, so that what is made of a tree may depend on nothing but its kind and its readings.
- *
- * @param <T> what is made of a tree
+ * Takes the plots of an estate, one after the other. What a tree comes to has a number: trees of stands of one kind that read alike are
+ * worked out once and taken by their number as often as they come, so that it may depend on nothing but kind and readings.
  */
-public interface EstateSink<T> {
+public interface EstateSink {
+    /** In place of a number: the tree cannot be used. */
+    int OUT = -1;
+
     /** Number of a stand; negative for none of that name. */
     int stand(String code);
 
@@ -20,17 +20,25 @@ public interface EstateSink<T> {
     void begin(int stand, String plot, long line);
 
     /**
-     * Makes of a tree what the estimate needs.
+     * Works out what a tree comes to.
      *
+     * @param use whether its number is kept
      * @param problems takes what is wrong with it
-     * @return null if it cannot be used
+     * @return its number; {@link #OUT} if it cannot be used
      */
-    @Nullable
-    T work(int stand, Tree tree, RowFindings problems);
+    int work(int stand, Tree tree, Use use, RowFindings problems);
 
     /** A tree of the plot under way. */
-    void add(T tree);
+    void add(int number);
 
     /** The plot under way is complete. */
     void end();
+
+    /** How often the number of a tree is used. */
+    enum Use {
+        /** For the next call of {@link #add} alone. */
+        ONCE,
+        /** From now on. */
+        AGAIN
+    }
 }

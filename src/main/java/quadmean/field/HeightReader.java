@@ -10,6 +10,7 @@ import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
 import quadmean.design.ReadingSettings;
+import quadmean.design.TallyFile;
 import quadmean.measure.AngleError;
 import quadmean.measure.BestDistance;
 import quadmean.measure.CommonPractice;
@@ -50,19 +51,33 @@ final class HeightReader {
     FieldHeight read(Row row, RowProblems problems) {
         OptionalDouble written = Numbers.read(row, ColumnRole.HEIGHT, problems);
         if (written.isPresent()) {
-            double metres = metres(row, ColumnRole.HEIGHT, written.getAsDouble());
-            if (!isPossible(metres)) {
+            FieldHeight height = measured(row.file(), written.getAsDouble(), row.text(ColumnRole.HEIGHT));
+            if (height == null) {
                 problems.add(
                         Rule.HEIGHT_IMPOSSIBLE,
                         ColumnRole.HEIGHT,
                         row.text(ColumnRole.HEIGHT) + " " + symbol(row, ColumnRole.HEIGHT)
                                 + " is no tree height (breast height is " + breastHeight + ")");
-                return null;
             }
-            return new FieldHeight(
-                    metres, HeightSource.MEASURED, row.column(ColumnRole.HEIGHT), row.text(ColumnRole.HEIGHT));
+            return height;
         }
         return fromReadings(row, problems);
+    }
+
+    /**
+     * A height that was measured; null if no tree has it.
+     *
+     * @param written the number in the column of heights
+     * @param text what stands there
+     */
+    @Nullable
+    FieldHeight measured(TallyFile file, double written, String text) {
+        ColumnSpec spec = file.columns().get(ColumnRole.HEIGHT);
+        Unit unit = spec == null || spec.unit() == null ? Unit.METRE : spec.unit();
+        double metres = unit.convert(written, Unit.METRE);
+        return isPossible(metres)
+                ? new FieldHeight(metres, HeightSource.MEASURED, spec == null ? "" : spec.name(), text)
+                : null;
     }
 
     private @Nullable FieldHeight fromReadings(Row row, RowProblems problems) {
@@ -118,10 +133,6 @@ final class HeightReader {
 
     private boolean isPossible(double metres) {
         return metres > breastHeightM && metres < CommonPractice.TALLEST_TREE;
-    }
-
-    private static double metres(Row row, ColumnRole role, double value) {
-        return SightingReader.metres(row, role, value);
     }
 
     private static String symbol(Row row, ColumnRole role) {

@@ -4,10 +4,11 @@ import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
+import quadmean.field.EstateSink.Use;
+import quadmean.model.FieldHeight;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Rule;
@@ -16,18 +17,16 @@ import quadmean.model.Tree;
 /**
  * Takes the rows of a range as the CSV library reads them and hands plots and trees on. Rows are held to the rules of
  * {@link TallyReader}; readings that were in order before are known by their text.
- *
- * @param <T> what is made of a tree
  */
-final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
+final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     /** No plot, or one of a stand that there is not. */
     private static final int NOWHERE = -1;
 
     private final Design design;
     private final Header header;
-    private final EstateSink<T> sink;
+    private final EstateSink sink;
     private final TreeReader trees;
-    private final TreeMemo<T> memo;
+    private final TreeMemo memo;
     private final PlotText text = new PlotText();
     private final NumberSet numbers = new NumberSet();
     private final List<Problem> problems = new ArrayList<>();
@@ -35,7 +34,9 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
     private final int standAt;
     private final int plotAt;
     private final int treeAt;
-    private final int[] heightsAt;
+    private final int heightAt;
+    private final int topAt;
+    private final List<Finding> findings = new ArrayList<>();
     private long used;
     private long dropped;
     private long kept;
@@ -50,7 +51,7 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
     private boolean isEmptyLine;
 
     /** Rows to come. */
-    PlotRows(Design design, Header header, EstateSink<T> sink, TreeReader trees, TreeMemo<T> memo) {
+    PlotRows(Design design, Header header, EstateSink sink, TreeReader trees, TreeMemo memo) {
         this.design = design;
         this.header = header;
         this.sink = sink;
@@ -61,18 +62,20 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
         this.standAt = header.position().getOrDefault(ColumnRole.STAND, -1);
         this.plotAt = header.position().getOrDefault(ColumnRole.PLOT, -1);
         this.treeAt = header.position().getOrDefault(ColumnRole.TREE, -1);
-        this.heightsAt = Stream.of(ColumnRole.HEIGHT, ColumnRole.TOP)
-                .filter(header.position()::containsKey)
-                .mapToInt(header.position()::get)
-                .toArray();
+        this.heightAt = header.position().getOrDefault(ColumnRole.HEIGHT, -1);
+        this.topAt = header.position().getOrDefault(ColumnRole.TOP, -1);
     }
 
-    /** Where the columns stand that say something of a tree itself. */
+    /** Something wrong with a row that is no {@link Row} yet. */
+    private record Finding(Rule rule, String column, String value, String detail) {}
+
+    /** Where the columns stand that say something of a tree itself, but for its height. */
     static int[] readings(Header header) {
         return header.position().entrySet().stream()
                 .filter(e -> e.getKey() != ColumnRole.STAND
                         && e.getKey() != ColumnRole.PLOT
-                        && e.getKey() != ColumnRole.TREE)
+                        && e.getKey() != ColumnRole.TREE
+                        && e.getKey() != ColumnRole.HEIGHT)
                 .mapToInt(e -> e.getValue())
                 .toArray();
     }
@@ -236,28 +239,70 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
             readInVain(row, found);
             return;
         }
-        boolean isNew = underway == null && (treeAt < 0 || text.isEmpty(treeAt) || numbers.add(text.hash(treeAt)));
-        boolean isMeasured = isMeasured();
-        T known = isMeasured || !isNew ? null : memo.find(text, kind);
-        if (known == null) {
-            read(isNew, isMeasured);
-        } else {
-            take(known);
+        boolean isNew = underway == null && (treeAt < 0 || text.word(treeAt) == 0 || numbers.add(treeNumber()));
+        int known = isNew ? memo.find(text, kind) : TreeMemo.UNKNOWN;
+        if (known == TreeMemo.UNKNOWN || isWritten(topAt)) {
+            read(isNew);
+        } else if (!isWritten(heightAt)) {
+            take(memo.number(known));
             used++;
+        } else if (!isMeasured(memo.tree(known))) {
+            read(isNew);
         }
     }
 
-    /** Trees with a height hardly ever read alike; they would only fill the memory. */
-    private boolean isMeasured() {
-        for (int at : heightsAt) {
-            if (!text.isEmpty(at)) {
-                return true;
+    /** The tree's number in its plot, as a number; what is no word may share it, which then only means a closer look. */
+    private long treeNumber() {
+        long word = text.word(treeAt);
+        return word == PlotText.NO_WORD ? text.hash(treeAt) : word;
+    }
+
+    private boolean isWritten(int field) {
+        return field >= 0 && !text.isEmpty(field);
+    }
+
+    /**
+     * Takes a tree with a height that reads like one without but for that. Trees with heights are many, and hardly ever read alike.
+     *
+     * @return whether that was all there is to it; if not, nothing was done
+     */
+    private boolean isMeasured(Tree like) {
+        double written = text.plainNumber(heightAt, header.file().decimal());
+        FieldHeight height = Double.isNaN(written) ? null : trees.measured(header.file(), written, text.text(heightAt));
+        if (height == null) {
+            return false;
+        }
+        Tree tree =
+                like.alike(header.file().name(), text.line(text.rows() - 1), text.text(plotAt), numberText(), height);
+        findings.clear();
+        int number = sink.work(
+                stand,
+                tree,
+                Use.ONCE,
+                (rule, column, value, detail) -> findings.add(new Finding(rule, column, value, detail)));
+        RowProblems found = null;
+        if (!findings.isEmpty()) {
+            found = new RowProblems(design, row(text.rows() - 1));
+            for (Finding f : findings) {
+                found.add(f.rule(), f.column(), f.value(), f.detail());
             }
         }
-        return false;
+        if (number != EstateSink.OUT && (found == null || !found.isOut())) {
+            take(number);
+        }
+        if (found == null) {
+            used++;
+        } else {
+            account(found);
+        }
+        return true;
     }
 
-    private void read(boolean isNew, boolean isMeasured) {
+    private String numberText() {
+        return treeAt < 0 ? "" : text.text(treeAt);
+    }
+
+    private void read(boolean isNew) {
         Row row = row(text.rows() - 1);
         RowProblems found = new RowProblems(design, row);
         if (row.isEmptyPlot()) {
@@ -267,21 +312,29 @@ final class PlotRows<T> extends AbstractBaseCsvCallbackHandler<Object> {
                 plot().checkRepeats(row, found);
             }
             Tree tree = trees.read(row, found);
-            T made = tree == null ? null : sink.work(stand, tree, found::add);
-            if (made != null && !found.isOut()) {
-                take(made);
-                if (found.list().isEmpty() && !isMeasured) {
-                    memo.put(text, kind, made);
-                }
+            if (tree != null) {
+                boolean isPlain = isNew && tree.height() == null && !isWritten(heightAt) && !isWritten(topAt);
+                work(tree, isPlain && found.list().isEmpty() && memo.hasRoom(text), found);
             }
         }
         account(found);
         classes.see(row);
     }
 
-    private void take(T tree) {
+    private void work(Tree tree, boolean isKept, RowProblems found) {
+        int number = sink.work(stand, tree, isKept ? Use.AGAIN : Use.ONCE, found::add);
+        if (number == EstateSink.OUT || found.isOut()) {
+            return;
+        }
+        take(number);
+        if (isKept && found.list().isEmpty()) {
+            memo.put(text, kind, tree, number);
+        }
+    }
+
+    private void take(int number) {
         treesOfPlot++;
-        sink.add(tree);
+        sink.add(number);
     }
 
     /** The plot with the numbers of the rows before, which is made where a row has something to it. */

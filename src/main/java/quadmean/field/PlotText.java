@@ -6,6 +6,17 @@ import java.util.List;
 
 /** The text of the rows of a plot, kept without an object for each field. */
 final class PlotText {
+    private static final int MOST_DIGITS = 15;
+    private static final double[] POWERS = {
+        1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+    };
+
+    /** In place of a word: the text is no word. */
+    static final long NO_WORD = -1;
+
+    private static final int LONGEST_WORD = 8;
+    private static final int LAST_ASCII = 127;
+
     private char[] letters = new char[4096];
     /** Where each field ends; that of the row before first. */
     private int[] ends = new int[1024];
@@ -15,8 +26,11 @@ final class PlotText {
     private long[] lines = new long[128];
     private int rows;
     private int fieldsOfLast;
-    /** A number for each field of the last row, the same for the same text. */
-    private long[] hashes = new long[16];
+    /** Fields of the last row as words: up to eight ASCII letters in one number, which is the whole text. */
+    private long[] words = new long[16];
+
+    /** The same of the first row of the plot. */
+    private long[] firstWords = new long[16];
 
     /** Starts a row. */
     void begin(long line) {
@@ -43,14 +57,22 @@ final class PlotText {
         int at = fields == 0 ? 0 : ends[fields - 1];
         makeRoom(at + to - from);
         char[] into = letters;
-        long hash = 1;
+        long word = 0;
+        int all = 0;
         for (int i = from; i < to; i++) { // fields are too short for a block copy to pay
             char c = buffer[i];
             into[at++] = c;
-            hash = hash * 31 + c;
+            word = word << 8 | c;
+            all |= c;
         }
         ends[fields++] = at;
-        hashes[fieldsOfLast++] = hash;
+        words[fieldsOfLast++] = isWord(to - from, all, word) ? word : NO_WORD;
+    }
+
+    /** Whether a word has all of a text: the first sign of it is no NUL, so that a word tells how long its text is. */
+    private static boolean isWord(int length, int allLetters, long word) {
+        return length == 0
+                || length <= LONGEST_WORD && allLetters <= LAST_ASCII && word >>> Byte.SIZE * (length - 1) != 0;
     }
 
     private void makeRoom(int end) {
@@ -60,8 +82,9 @@ final class PlotText {
         if (fields == ends.length) {
             ends = Arrays.copyOf(ends, 2 * fields);
         }
-        if (fieldsOfLast == hashes.length) {
-            hashes = Arrays.copyOf(hashes, 2 * fieldsOfLast);
+        if (fieldsOfLast == words.length) {
+            words = Arrays.copyOf(words, 2 * fieldsOfLast);
+            firstWords = Arrays.copyOf(firstWords, 2 * fieldsOfLast);
         }
     }
 
@@ -89,6 +112,7 @@ final class PlotText {
 
     /** Forgets all rows but the last. */
     void keepLast() {
+        System.arraycopy(words, 0, firstWords, 0, fieldsOfLast);
         if (rows < 2) {
             return;
         }
@@ -111,22 +135,16 @@ final class PlotText {
 
     /** Whether a field of the last row reads as it does in the first row. */
     boolean isAsInFirst(int field) {
+        if (words[field] != NO_WORD || firstWords[field] != NO_WORD) {
+            return words[field] == firstWords[field];
+        }
         int a = firstFields[rows - 1] + field;
-        int from = start(a);
-        int first = start(field);
-        return isSame(letters, from, ends[a] - from, letters, first, ends[field] - first);
+        return Arrays.equals(letters, start(a), ends[a], letters, start(field), ends[field]);
     }
 
-    private static boolean isSame(char[] one, int from, int n, char[] other, int otherFrom, int otherN) {
-        if (n != otherN) {
-            return false;
-        }
-        for (int i = 0; i < n; i++) { // too short for a comparison of blocks to pay
-            if (one[from + i] != other[otherFrom + i]) {
-                return false;
-            }
-        }
-        return true;
+    /** A field of the last row as a word; {@link #NO_WORD} if it is none. */
+    long word(int field) {
+        return words[field];
     }
 
     boolean isEmpty(int field) {
@@ -138,6 +156,30 @@ final class PlotText {
     String text(int field) {
         int a = firstFields[rows - 1] + field;
         return new String(letters, start(a), ends[a] - start(a));
+    }
+
+    /**
+     * A field of the last row that is a plain number of up to 15 digits, without a sign; NaN for all else. Whole numbers up to 10¹⁵ and
+     * powers of ten are exact, so that their quotient is the double next to the number (by algebra).
+     */
+    double plainNumber(int field, char decimal) {
+        int a = firstFields[rows - 1] + field;
+        long digits = 0;
+        int n = 0;
+        int behind = -1;
+        for (int i = start(a); i < ends[a]; i++) {
+            char c = letters[i];
+            if (c >= '0' && c <= '9') {
+                digits = 10 * digits + (c - '0');
+                n++;
+                behind += behind >= 0 ? 1 : 0;
+            } else if (c == decimal && behind < 0 && n > 0) {
+                behind = 0;
+            } else {
+                return Double.NaN;
+            }
+        }
+        return n == 0 || n > MOST_DIGITS ? Double.NaN : behind <= 0 ? digits : digits / POWERS[behind];
     }
 
     /** The fields of a row. */
@@ -153,48 +195,11 @@ final class PlotText {
 
     /** A number made of a field of the last row, the same for the same text. */
     long hash(int field) {
-        return spread(hashes[field]);
-    }
-
-    /** The same of some fields together. */
-    long hash(int[] some, long seed) {
-        long h = seed;
-        for (int field : some) {
-            h = (h ^ hashes[field]) * 0x9E3779B97F4A7C15L;
+        int a = firstFields[rows - 1] + field;
+        long h = 1;
+        for (int i = start(a); i < ends[a]; i++) {
+            h = h * 31 + letters[i];
         }
-        return spread(h);
-    }
-
-    private static long spread(long h) {
-        long z = h * 0x9FB21C651E98DF25L;
-        return z ^ (z >>> 32);
-    }
-
-    /** A kind and some fields of the last row, one after the other, each before a sign that no text has. */
-    char[] key(int kind, int[] some) {
-        StringBuilder key = new StringBuilder(32).append((char) kind);
-        for (int field : some) {
-            int a = firstFields[rows - 1] + field;
-            key.append(letters, start(a), ends[a] - start(a)).append('\uFFFF');
-        }
-        return key.toString().toCharArray();
-    }
-
-    /** Whether a kind and some fields of the last row make the key that stands between two places of a text. */
-    boolean matches(char[] keys, int from, int to, int kind, int[] some) {
-        if (keys[from] != (char) kind) {
-            return false;
-        }
-        int at = from + 1;
-        for (int field : some) {
-            int a = firstFields[rows - 1] + field;
-            int start = start(a);
-            int n = ends[a] - start;
-            if (at + n >= to || keys[at + n] != '\uFFFF' || !isSame(letters, start, n, keys, at, n)) {
-                return false;
-            }
-            at += n + 1;
-        }
-        return at == to;
+        return -Math.abs(h);
     }
 }

@@ -21,22 +21,21 @@ import quadmean.model.Rule;
 /**
  * Reads ranges of an estate's tally, one after the other. One reader serves one thread.
  *
- * @param <T> what is made of a tree
  */
-public final class RangeReader<T> {
+public final class RangeReader {
     private final Design design;
-    private final EstateSink<T> sink;
+    private final EstateSink sink;
     private final TreeReader trees;
     private final int room;
     private @Nullable Header header;
-    private @Nullable TreeMemo<T> memo;
+    private @Nullable TreeMemo memo;
 
     /**
      * A reader that hands everything to a sink.
      *
      * @param room most readings to know again by their text
      */
-    public RangeReader(Design design, EstateSink<T> sink, int room) {
+    public RangeReader(Design design, EstateSink sink, int room) {
         this.design = design;
         this.sink = sink;
         this.trees = new TreeReader(design);
@@ -47,7 +46,7 @@ public final class RangeReader<T> {
     /** Reads the rows of a range. A row whose quotes do not fit is broken; the one on the next line is not. */
     public EstateRows read(EstateRange range) {
         Header ofFile = range.file().header();
-        PlotRows<T> rows = new PlotRows<>(design, ofFile, sink, trees, memo(ofFile));
+        PlotRows rows = new PlotRows(design, ofFile, sink, trees, memo(ofFile));
         List<Problem> ofFileItself = new ArrayList<>();
         RangeLines lines = new RangeLines(range);
         boolean goesOn = true;
@@ -67,10 +66,10 @@ public final class RangeReader<T> {
     }
 
     /** What reads alike in one file need not do so in another with other columns. */
-    private TreeMemo<T> memo(Header ofFile) {
-        TreeMemo<T> known = memo;
+    private TreeMemo memo(Header ofFile) {
+        TreeMemo known = memo;
         if (known == null || !ofFile.equals(header)) {
-            known = new TreeMemo<>(PlotRows.readings(ofFile), room);
+            known = new TreeMemo(PlotRows.readings(ofFile), room);
             memo = known;
             header = ofFile;
         }
@@ -78,7 +77,7 @@ public final class RangeReader<T> {
     }
 
     /** Whether the reading stopped at a row whose quotes do not fit. */
-    private boolean parse(EstateRange range, RangeLines lines, PlotRows<T> rows, Consumer<Problem> problems) {
+    private boolean parse(EstateRange range, RangeLines lines, PlotRows rows, Consumer<Problem> problems) {
         rows.from(lines.number() - 1);
         char separator = range.file().header().file().separator();
         try (Reader reader = new InputStreamReader(

@@ -40,10 +40,18 @@ final class SightingReader {
         this.corrections = corrections;
     }
 
+    private static boolean isEmpty(Row row) {
+        for (ColumnRole role : ROLES) {
+            if (!row.text(role).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** What the row says of its sightings, for messages; empty if it has none. */
     static String text(Row row) {
-        boolean none = ROLES.stream().allMatch(r -> row.text(r).isEmpty());
-        return none
+        return isEmpty(row)
                 ? ""
                 : ROLES.stream()
                         .filter(r -> row.position().containsKey(r))

@@ -9,6 +9,7 @@ import quadmean.design.ColumnRole;
 import quadmean.design.ColumnSpec;
 import quadmean.design.Design;
 import quadmean.design.Nearest;
+import quadmean.design.TallyFile;
 import quadmean.model.CountedTrees;
 import quadmean.model.FieldHeight;
 import quadmean.model.Measuring;
@@ -66,6 +67,12 @@ final class TreeReader {
                 dbhCm,
                 height,
                 detail.withReach(reach));
+    }
+
+    /** A height that was measured; null if no tree has it. */
+    @Nullable
+    FieldHeight measured(TallyFile file, double written, String text) {
+        return heights.measured(file, written, text);
     }
 
     /** The trees of a row that was counted or predicted only; null if the row cannot be used, which the problems then say. */

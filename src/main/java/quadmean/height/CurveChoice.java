@@ -112,7 +112,7 @@ final class CurveChoice {
                 .toArray();
         double smallest = Arrays.stream(diameters(trees)).min().orElse(Double.NaN);
         CurveFitter fitter = CurveFitter.of(d, h, settings.breastHeight(), smallest, settings.weights());
-        return candidates.stream().map(fitter::fit).toList();
+        return candidates.parallelStream().map(fitter::fit).toList();
     }
 
     private HeightCurve curve(String code, CurveScope scope, CurveFit fit, List<Tree> measured) {

@@ -50,4 +50,9 @@ public record Tree(
     public Tree withoutHeight() {
         return new Tree(file, row, plot, number, species, dbhCm, null, detail);
     }
+
+    /** A tree of another row that reads the same but for its field height. */
+    public Tree alike(String otherFile, long otherRow, String otherPlot, String otherNumber, FieldHeight otherHeight) {
+        return new Tree(otherFile, otherRow, otherPlot, otherNumber, species, dbhCm, otherHeight, detail);
+    }
 }

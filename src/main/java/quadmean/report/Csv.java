@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** CSV files in UTF-8, comma-separated, with a header line; numbers unrounded, empty where unknown. */
@@ -13,7 +14,7 @@ final class Csv {
     /** A text that begins so is taken for a formula by spreadsheets (common practice, no source). */
     private static final String FORMULA = "=+-@\t\r";
 
-    private static final String NUMBER = "-?(\\d+(\\.\\d+)?(E-?\\d+)?|Infinity)";
+    private static final Pattern NUMBER = Pattern.compile("-?(\\d+(\\.\\d+)?(E-?\\d+)?|Infinity)");
 
     private Csv() {}
 
@@ -59,7 +60,7 @@ final class Csv {
 
     /** Whether a cell is a number as {@link #number} writes it. */
     static boolean isNumber(String cell) {
-        return cell.matches(NUMBER);
+        return NUMBER.matcher(cell).matches();
     }
 
     /** The same table with the seed of everything random in a last column. */

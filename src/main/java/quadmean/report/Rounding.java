@@ -52,7 +52,17 @@ final class Rounding {
             return UNKNOWN;
         }
         BigDecimal cut = new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP);
-        return String.format(Locale.ROOT, "%,." + Math.max(0, decimals) + "f", cut);
+        return withCommas(cut.toPlainString());
+    }
+
+    /** By hand: a formatter reads its pattern anew each time, and a page has thousands of numbers. */
+    private static String withCommas(String plain) {
+        int point = plain.indexOf('.');
+        StringBuilder text = new StringBuilder(plain);
+        for (int i = (point < 0 ? plain.length() : point) - 3; i > (plain.startsWith("-") ? 1 : 0); i -= 3) {
+            text.insert(i, ',');
+        }
+        return text.toString();
     }
 
     /** A percentage with one decimal, or none from 100 up; a dash for what is not finite. */

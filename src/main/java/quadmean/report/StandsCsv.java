@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import quadmean.cruise.EstateResult;
 import quadmean.estimate.EstateEstimator;
 import quadmean.estimate.EstimateRow;
@@ -19,6 +20,9 @@ import quadmean.units.UnitSystem;
 /** The table of stands with their estimates and errors, a row for each stand, in the units of the design. */
 final class StandsCsv implements Content {
     private static final int CELLS_PER_ATTRIBUTE = 7;
+
+    /** Rows made at the same time and held until they are written. */
+    private static final int BLOCK = 2_000;
 
     private final EstateResult result;
     private final UnitSystem units;
@@ -37,8 +41,10 @@ final class StandsCsv implements Content {
         // left open: the stream belongs to the caller
         CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out, StandardCharsets.UTF_8);
         csv.writeRecord(header());
-        for (int i = 0; i < result.stands().size(); i++) {
-            csv.writeRecord(row(i));
+        int stands = result.stands().size();
+        for (int from = 0; from < stands; from += BLOCK) {
+            IntStream block = IntStream.range(from, Math.min(stands, from + BLOCK));
+            block.parallel().mapToObj(this::row).toList().forEach(csv::writeRecord);
         }
         csv.flush();
     }

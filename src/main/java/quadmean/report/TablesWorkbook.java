@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.zip.Deflater;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -52,6 +53,8 @@ final class TablesWorkbook {
     private static void write(String title, Map<String, Csv.Table> tables, Path file) throws IOException {
         try (OutputStream out = Files.newOutputStream(file);
                 Workbook book = new Workbook(out, "Quadmean", null)) {
+            // read back at once, and compressed as it is copied
+            book.setCompressionLevel(Deflater.NO_COMPRESSION);
             book.properties().setTitle(title);
             for (Map.Entry<String, Csv.Table> table : tables.entrySet()) {
                 fill(book.newWorksheet(table.getKey()), table.getKey(), table.getValue());

@@ -82,8 +82,9 @@ public final class LeastSquares {
             if (Arrays.equals(next, at.parameters())) {
                 return at;
             }
-            double gain = (at.rss() - Tangent.rss(problem, next)) / at.promised(step);
-            Optional<Tangent> there = gain > LEAST_GAIN ? Tangent.at(problem, next) : Optional.empty();
+            Misfit misfit = Misfit.at(problem, next);
+            double gain = (at.rss() - misfit.sum()) / at.promised(step);
+            Optional<Tangent> there = gain > LEAST_GAIN ? Tangent.at(problem, next, misfit) : Optional.empty();
             if (there.isPresent()) {
                 at = there.get();
                 widen(widest, at.scale());

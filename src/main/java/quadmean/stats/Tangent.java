@@ -13,35 +13,31 @@ final class Tangent {
     private final double[] parameters;
     private final double[] scale;
     private final double rss;
-    private final double floor;
-    private final int n;
+    private final LeastSquaresProblem problem;
     private final Householder turned;
 
-    private Tangent(double[] parameters, double[] scale, double rss, double floor, int n, Householder turned) {
+    private Tangent(double[] parameters, double[] scale, double rss, LeastSquaresProblem problem, Householder turned) {
         this.parameters = parameters;
         this.scale = scale;
         this.rss = rss;
-        this.floor = floor;
-        this.n = n;
+        this.problem = problem;
         this.turned = turned;
-    }
-
-    /** The weighted residual sum of squares; infinite outside the domain or where a value is not finite. */
-    static double rss(LeastSquaresProblem problem, double[] p) {
-        if (!problem.model().accepts(p)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double sum = 0;
-        for (int i = 0; i < problem.y().length; i++) {
-            double r = problem.model().residual(problem.x()[i], problem.y()[i], p);
-            sum += problem.weights()[i] * r * r;
-        }
-        return Double.isFinite(sum) ? sum : Double.POSITIVE_INFINITY;
     }
 
     /** The problem at a point; empty where residuals or derivatives are not finite. */
     static Optional<Tangent> at(LeastSquaresProblem problem, double[] p) {
-        double rss = rss(problem, p);
+        return at(problem, p, Misfit.at(problem, p));
+    }
+
+    /**
+     * The problem at a point.
+     *
+     * @param misfit how far the responses are from the model at that point
+     */
+    static Optional<Tangent> at(LeastSquaresProblem problem, double[] p, Misfit misfit) {
+        if (!misfit.isFinite()) {
+            return Optional.empty();
+        }
         double[][] columns = columns(problem, p);
         double[] scale = new double[p.length];
         for (int k = 0; k < p.length; k++) {
@@ -54,12 +50,8 @@ final class Tangent {
                 columns[k][i] /= scale[k];
             }
         }
-        if (!Double.isFinite(rss)) {
-            return Optional.empty();
-        }
-        Householder turned = Householder.of(columns, residuals(problem, p));
-        int n = problem.y().length;
-        return Optional.of(new Tangent(p, scale, rss, NEGLIGIBLE * responses(problem) / Math.sqrt(n), n, turned));
+        Householder turned = Householder.of(columns, misfit.weighted(problem.weights()));
+        return Optional.of(new Tangent(p, scale, misfit.sum(), problem, turned));
     }
 
     private static double[][] columns(LeastSquaresProblem problem, double[] p) {
@@ -73,14 +65,6 @@ final class Tangent {
             }
         }
         return columns;
-    }
-
-    private static double[] residuals(LeastSquaresProblem problem, double[] p) {
-        double[] r = new double[problem.y().length];
-        for (int i = 0; i < r.length; i++) {
-            r[i] = Math.sqrt(problem.weights()[i]) * problem.model().residual(problem.x()[i], problem.y()[i], p);
-        }
-        return r;
     }
 
     private static double responses(LeastSquaresProblem problem) {
@@ -123,7 +107,9 @@ final class Tangent {
     /** Bates and Watts's relative offset; 0 at an exact optimum. */
     double offset() {
         int p = parameters.length;
+        int n = problem.y().length;
         double tangent = length(turned.turned()) / Math.sqrt(p);
+        double floor = NEGLIGIBLE * responses(problem) / Math.sqrt(n);
         double normal = Math.max(Math.sqrt(turned.restSquared() / (n - p)), floor);
         return normal == 0 ? 0 : tangent / normal;
     }

@@ -18,7 +18,7 @@ import quadmean.model.Problem;
 import quadmean.model.Tree;
 
 /** The tally of an estate read range by range: what came of it, for tests to compare. */
-final class EstateReading implements EstateSink<Tree> {
+final class EstateReading implements EstateSink {
     /** Table of stands that {@link #design} names. */
     static final String STANDS = "stand,ha\nS1,12.5\nS2,3\n";
 
@@ -27,6 +27,7 @@ final class EstateReading implements EstateSink<Tree> {
     final List<String> plots = new ArrayList<>();
 
     final List<Tree> trees = new ArrayList<>();
+    private final List<Tree> numbered = new ArrayList<>();
     private final Set<String> seen = new HashSet<>();
     private final List<String> stands = List.of("S1", "S2");
     long used;
@@ -58,7 +59,7 @@ final class EstateReading implements EstateSink<Tree> {
     static EstateReading of(Design design, int usualBytes) throws IOException {
         EstateReading all = new EstateReading();
         List<EstateFile> files = EstateFiles.open(design, all.problems::add);
-        RangeReader<Tree> reader = new RangeReader<>(design, all, 1000);
+        RangeReader reader = new RangeReader(design, all, 1000);
         try (EstateRanges ranges = EstateRanges.of(files, EstatePosition.START, usualBytes)) {
             for (EstateRange range = ranges.next(); range != null; range = ranges.next()) {
                 EstateRows rows = reader.read(range);
@@ -109,14 +110,15 @@ final class EstateReading implements EstateSink<Tree> {
     }
 
     @Override
-    public Tree work(int stand, Tree tree, RowFindings found) {
-        return tree;
+    public int work(int stand, Tree tree, Use use, RowFindings found) {
+        numbered.add(tree);
+        return numbered.size() - 1;
     }
 
     @Override
-    public void add(Tree tree) {
+    public void add(int number) {
         treesOfPlot++;
-        trees.add(tree);
+        trees.add(numbered.get(number));
     }
 
     @Override

@@ -1,8 +1,12 @@
 package quadmean.scale;
 
 import java.util.Locale;
+import quadmean.model.CurveForm;
+import quadmean.model.FillingCurve;
+import quadmean.model.HeightSource;
 import quadmean.scale.InventedWoods.Curve;
 import quadmean.scale.InventedWoods.Species;
+import quadmean.units.UnitSystem;
 
 /** The design and the curves that go with an invented estate, as text. */
 final class EstateDesign {
@@ -23,7 +27,7 @@ final class EstateDesign {
 
             [estate]
             stands = "stands.csv"
-
+            %s
             [estate.columns]
             stand = "stand"
             area = { name = "area_ha", unit = "ha" }
@@ -62,27 +66,46 @@ final class EstateDesign {
 
     private EstateDesign() {}
 
+    /** Where the height curves of a design come from. */
+    enum Curves {
+        FITTED(""),
+        GIVEN("curves = \"curves.csv\"\n");
+
+        private final String line;
+
+        Curves(String line) {
+            this.line = line;
+        }
+    }
+
     /** The design file. */
-    static String text(EstateSize size, EstateFiles files) {
-        StringBuilder text = new StringBuilder(
-                String.format(Locale.ROOT, HEAD, size.stands(), size.seed(), size.seed(), files.tallyName()));
+    static String text(EstateSize size, EstateFiles files, Curves curves) {
+        StringBuilder text = new StringBuilder(String.format(
+                Locale.ROOT, HEAD, size.stands(), size.seed(), size.seed(), curves.line, files.tallyName()));
         for (Species s : InventedWoods.SPECIES) {
             text.append(String.format(Locale.ROOT, SPECIES, s.code(), s.name(), s.a(), s.b(), s.c()));
         }
         return text.toString();
     }
 
-    /** The curves that the heights are drawn about, by region and species: h = 1.3 + d²/(b0 + b1·d)², metres and centimetres. */
+    /**
+     * The curves that the heights are drawn about, by region and species, as the program writes its own: no heights are behind
+     * them, and a scatter that is not known sets no height aside.
+     */
     static String curves() {
-        StringBuilder text = new StringBuilder("region,species,form,b0,b1\n");
+        StringBuilder text = new StringBuilder(String.join(",", FillingCurve.COLUMNS)).append('\n');
         for (int region = 0; region < InventedWoods.REGIONS.size(); region++) {
             for (Species s : InventedWoods.SPECIES) {
                 Curve curve = s.curve(region);
                 text.append(String.format(
                         Locale.ROOT,
-                        "%s,%s,naslund,%.4f,%.4f\n",
+                        "%s,%s,%s,%s,%s,%s,1.0,%.4f,%.4f,,0,,,\n",
                         InventedWoods.REGIONS.get(region),
                         s.code(),
+                        HeightSource.SPECIES_CURVE.id(),
+                        CurveForm.NASLUND.id(),
+                        UnitSystem.METRIC.id(),
+                        Curve.BREAST_HEIGHT,
                         curve.b0(),
                         curve.b1()));
             }

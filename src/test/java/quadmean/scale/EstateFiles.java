@@ -12,8 +12,8 @@ import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 
 /**
- * The files of an invented estate: {@code stands.csv}, {@code curves.csv}, {@code estate.toml}, and the tally as {@code tally.csv}
- * or as several files in the folder {@code tally}.
+ * The files of an invented estate: {@code stands.csv}, {@code curves.csv}, {@code estate.toml}, {@code estate-given.toml}, and the tally
+ * as {@code tally.csv} or as several files in the folder {@code tally}.
  *
  * @param folder folder that they lie in
  * @param tallies number of files that the tally is split into; 1 or more
@@ -56,8 +56,14 @@ record EstateFiles(Path folder, int tallies, Packing packing, Existing existing)
         return folder.resolve("curves.csv");
     }
 
+    /** The design that fits its curves. */
     Path design() {
         return folder.resolve("estate.toml");
+    }
+
+    /** The design that takes the curves given. */
+    Path designWithCurves() {
+        return folder.resolve("estate-given.toml");
     }
 
     /** What the design calls the tally: a file, or a folder of files. */
@@ -80,7 +86,7 @@ record EstateFiles(Path folder, int tallies, Packing packing, Existing existing)
      */
     void prepare() throws IOException {
         Optional<Path> there = Stream.concat(
-                        Stream.of(stands(), curves(), design()),
+                        Stream.of(stands(), curves(), design(), designWithCurves()),
                         IntStream.range(0, tallies).mapToObj(this::tally))
                 .filter(Files::exists)
                 .findFirst();

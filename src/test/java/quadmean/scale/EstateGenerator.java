@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import quadmean.scale.EstateDesign.Curves;
 import quadmean.scale.EstateFiles.Existing;
 import quadmean.scale.EstateFiles.Packing;
 
@@ -67,7 +68,8 @@ public final class EstateGenerator {
      */
     EstateCount write() throws IOException {
         files.prepare();
-        Files.writeString(files.design(), EstateDesign.text(size, files));
+        Files.writeString(files.design(), EstateDesign.text(size, files, Curves.FITTED));
+        Files.writeString(files.designWithCurves(), EstateDesign.text(size, files, Curves.GIVEN));
         Files.writeString(files.curves(), EstateDesign.curves());
         EstateCount count = new EstateCount();
         SplittableRandom seeds = new SplittableRandom(size.seed());

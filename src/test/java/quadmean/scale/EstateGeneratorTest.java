@@ -11,14 +11,25 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
+import quadmean.design.Design;
+import quadmean.design.DesignReader;
+import quadmean.design.DesignReading;
+import quadmean.field.CurveFile;
+import quadmean.height.FillingCurves;
+import quadmean.model.FillingCurve;
+import quadmean.model.Problem;
 import quadmean.scale.EstateFiles.Existing;
 import quadmean.scale.EstateFiles.Packing;
 
@@ -37,7 +48,7 @@ class EstateGeneratorTest {
         write(SIZE, one);
         write(SIZE, two);
         write(new EstateSize(400, 6, 8, 12), other);
-        for (Path file : List.of(one.stands(), one.curves(), one.design(), one.tally(0))) {
+        for (Path file : List.of(one.stands(), one.curves(), one.design(), one.designWithCurves(), one.tally(0))) {
             assertEquals(
                     -1,
                     Files.mismatch(
@@ -165,6 +176,28 @@ class EstateGeneratorTest {
     }
 
     @Test
+    void theProgramReadsBothDesignsAndTheCurvesThatHeightsWereDrawnAbout() throws IOException {
+        EstateFiles files = plain("estate");
+        write(SIZE, files);
+        List<Problem> problems = new ArrayList<>();
+        Design fitted = read(files.design());
+        Design given = read(files.designWithCurves());
+        assertEquals(Optional.empty(), fitted.estate().orElseThrow().curves());
+        Path file = given.estate().orElseThrow().curves().orElseThrow();
+        Map<String, List<FillingCurve>> curves =
+                CurveFile.read(given, file, FillingCurves::parametersOf, problems::add);
+        assertEquals(List.of(), problems);
+        for (int region = 0; region < InventedWoods.REGIONS.size(); region++) {
+            List<FillingCurve> found = curves.get(InventedWoods.REGIONS.get(region));
+            for (int s = 0; s < InventedWoods.SPECIES.size(); s++) {
+                InventedWoods.Species species = InventedWoods.SPECIES.get(s);
+                assertEquals(species.code(), found.get(s).species());
+                assertEquals(species.curve(region).height(40), FillingCurves.heightMetres(found.get(s), 40), 1e-9);
+            }
+        }
+    }
+
+    @Test
     void sharesOfEveryRegionAddUp() {
         for (int region = 0; region < InventedWoods.REGIONS.size(); region++) {
             int[] found = new int[InventedWoods.SPECIES.size()];
@@ -175,6 +208,12 @@ class EstateGeneratorTest {
                 assertEquals(InventedWoods.share(region, s), found[s]);
             }
         }
+    }
+
+    private static Design read(Path file) throws IOException {
+        DesignReading reading = DesignReader.read(file);
+        assertEquals(List.of(), reading.problems());
+        return Objects.requireNonNull(reading.design());
     }
 
     private EstateFiles plain(String name) {

@@ -54,7 +54,8 @@ final class InventedWoods {
      * @param b1 above 0
      */
     record Curve(double b0, double b1) {
-        private static final double BREAST_HEIGHT = 1.3;
+        /** Metres. */
+        static final double BREAST_HEIGHT = 1.3;
 
         /** Mean height in metres at a dbh in centimetres. */
         double height(double dbh) {
