@@ -3,7 +3,9 @@ package quadmean.cli;
 import java.io.PrintWriter;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import quadmean.model.Progress;
@@ -15,10 +17,17 @@ final class ProgressLine implements Progress {
     /** Work that is done sooner needs no bar. */
     private static final long PATIENCE = TimeUnit.MILLISECONDS.toNanos(500);
 
+    /** A bar of rows is renewed after so long at the soonest. */
+    private static final long PAUSE = TimeUnit.MILLISECONDS.toNanos(200);
+
     private final PrintWriter err;
     private final LongSupplier nanos;
     private final long start;
     private final Map<Work, Integer> shown = new EnumMap<>(Work.class);
+    private final Map<Work, RowsLine> passes = new EnumMap<>(Work.class);
+    private final Set<Work> over = EnumSet.noneOf(Work.class);
+    private long lastRows;
+    private int width;
 
     private ProgressLine(PrintWriter err, LongSupplier nanos) {
         this.err = err;
@@ -48,6 +57,28 @@ final class ProgressLine implements Progress {
         String line =
                 work.words() + " [" + "#".repeat(step) + ".".repeat(STEPS - step) + "] " + 100 * step / STEPS + " %";
         err.print("\r" + (done < of ? line : blank(line) + "\r"));
+        err.flush();
+    }
+
+    /** The bar of a pass, wiped once all is read; some ranges are then still under way. */
+    @Override
+    public synchronized void rows(Work work, long rows, double share) {
+        long now = nanos.getAsLong();
+        RowsLine pass = passes.computeIfAbsent(work, w -> new RowsLine(w.words(), now, rows, share));
+        boolean isOver = share >= 1;
+        if (over.contains(work) || (!isOver && (now - start < PATIENCE || (width > 0 && now - lastRows < PAUSE)))) {
+            return;
+        }
+        if (!isOver) {
+            String line = pass.at(now, rows, share);
+            String rest = " ".repeat(Math.max(0, width - line.length()));
+            width = Math.max(width, line.length());
+            lastRows = now;
+            err.print("\r" + line + rest);
+        } else if (over.add(work) && width > 0) {
+            err.print("\r" + " ".repeat(width) + "\r");
+            width = 0;
+        }
         err.flush();
     }
 

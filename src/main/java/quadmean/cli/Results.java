@@ -42,16 +42,6 @@ final class Results {
     }
 
     /** Asks before long work what {@link #write} would refuse after it. */
-    static void check(Path folder, List<Path> inputs, List<String> names) {
-        try {
-            OutputFolder.check(folder, inputs, names);
-        } catch (InputOverwriteException e) {
-            throw new CommandException(ExitCode.USAGE, String.valueOf(e.getMessage()));
-        } catch (IOException e) {
-            throw cannotWrite(folder, e);
-        }
-    }
-
     private static CommandException cannotWrite(Path folder, IOException e) {
         return new CommandException(
                 ExitCode.CANNOT_WRITE,

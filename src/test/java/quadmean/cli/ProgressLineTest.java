@@ -52,6 +52,34 @@ class ProgressLineTest {
         assertEquals("", shown.toString());
     }
 
+    /** Half a million rows a second, after 100 000 rows of an interrupted run: five bars a second at most, and nothing left. */
+    @Test
+    void rowsAreCountedWithTheTimeLeft() {
+        for (int tick = 0; tick <= 1000; tick++) {
+            clock.set(10_000_000L * tick);
+            progress.rows(Work.ROWS, 100_000 + 5_000L * tick, 0.1 + 0.9 * tick / 1000);
+        }
+        String text = shown.toString();
+        long bars = text.chars().filter(c -> c == '[').count();
+        assertTrue(bars > 40 && bars <= 50, bars + " bars in ten seconds");
+        assertTrue(
+                text.startsWith(
+                        "\rAdding up plots [##..................] 14 %, 350,000 rows, 500,000 rows/s, 10 s left"),
+                text);
+        assertTrue(text.endsWith(" \r") && !text.contains("\n"), "wiped");
+        int before = text.length();
+        progress.rows(Work.ROWS, 6_000_000, 1);
+        assertEquals(before, shown.toString().length(), "not shown again");
+    }
+
+    @Test
+    void timeIsToldInItsUnits() {
+        RowsLine pass = new RowsLine("Rows", 0, 0, 0);
+        assertEquals("Rows [....................] 0 %, 5 rows", pass.at(0, 5, 0));
+        assertTrue(pass.at(1_000_000_000, 5, 0.01).endsWith("5 rows/s, 1 min 39 s left"));
+        assertTrue(pass.at(100_000_000_000L, 5, 0.01).endsWith("0 rows/s, 2 h 45 min left"));
+    }
+
     /** The estimate tells of each curve search and ends its work at the whole. */
     @Test
     void theEstimateReportsItsCurves() throws Exception {
