@@ -188,7 +188,7 @@ public final class EstateRanges implements AutoCloseable {
 
     /** Whether a line ends with a byte; not with the first of the two that end it together. */
     private static boolean isLineEnd(byte[] bytes, int at, int length) {
-        return bytes[at] == '\n' || bytes[at] == '\r' && at + 1 < length && bytes[at + 1] != '\n';
+        return bytes[at] == '\n' || (bytes[at] == '\r' && at + 1 < length && bytes[at + 1] != '\n');
     }
 
     /** Stand and plot of a line; empty where it does not say. */

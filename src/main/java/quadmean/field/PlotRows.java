@@ -22,6 +22,9 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     /** No plot, or one of a stand that there is not. */
     private static final int NOWHERE = -1;
 
+    /** What ends the reading. */
+    private static final Object STOP = new Object();
+
     private final Design design;
     private final Header header;
     private final EstateSink sink;
@@ -124,7 +127,7 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     @Override
     protected @Nullable Object buildRecord() {
         if (!isOneLine) {
-            return Boolean.FALSE;
+            return STOP;
         }
         if (isEmptyLine) {
             text.dropLast();

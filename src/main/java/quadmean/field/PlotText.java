@@ -71,8 +71,10 @@ final class PlotText {
 
     /** Whether a word has all of a text: the first sign of it is no NUL, so that a word tells how long its text is. */
     private static boolean isWord(int length, int allLetters, long word) {
-        return length == 0
-                || length <= LONGEST_WORD && allLetters <= LAST_ASCII && word >>> Byte.SIZE * (length - 1) != 0;
+        if (length == 0) {
+            return true;
+        }
+        return length <= LONGEST_WORD && allLetters <= LAST_ASCII && (word >>> (Byte.SIZE * (length - 1))) != 0;
     }
 
     private void makeRoom(int end) {
