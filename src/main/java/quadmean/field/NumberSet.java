@@ -33,7 +33,7 @@ final class NumberSet {
     }
 
     private int slot(long number) {
-        return (int) (number * 0x9E3779B97F4A7C15L >>> 32) & (numbers.length - 1);
+        return (int) ((number * 0x9E3779B97F4A7C15L) >>> 32) & (numbers.length - 1);
     }
 
     private void grow() {
