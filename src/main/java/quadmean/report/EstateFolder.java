@@ -231,31 +231,43 @@ public final class EstateFolder implements EstateKeeping, AutoCloseable {
         };
     }
 
-    /** Removes the folder: the run is done. The lock goes last, so that no other run loses its files. */
+    /** The run is done, and nothing of it goes on. */
     public void done() throws IOException {
         closeFiles();
-        for (String name : List.of(StateFile.NAME, StateFile.PART, PROBLEMS)) {
-            Files.deleteIfExists(folder.resolve(name));
-        }
+        stateFile.delete();
         close();
+    }
+
+    /**
+     * Leaves the folder for a run that goes on; without a state there is nothing to go on from, and it is removed. The lock goes last, so
+     * that no other run loses its files.
+     */
+    @Override
+    public void close() throws IOException {
+        boolean isLeft = stateFile.exists();
+        try {
+            closeFiles();
+            if (!isLeft && lock.isValid()) {
+                Files.deleteIfExists(folder.resolve(PROBLEMS));
+            }
+        } finally {
+            boolean isOurs = lock.isValid();
+            if (isOurs) {
+                lock.release();
+            }
+            lockFile.close();
+            if (isOurs && !isLeft) {
+                removeEmpty();
+            }
+        }
+    }
+
+    private void removeEmpty() throws IOException {
         try {
             Files.deleteIfExists(folder.resolve(LOCK));
             Files.deleteIfExists(folder);
         } catch (DirectoryNotEmptyException e) {
             return; // another run has begun
-        }
-    }
-
-    /** Leaves the folder as it is, for a run that goes on. */
-    @Override
-    public void close() throws IOException {
-        try {
-            closeFiles();
-        } finally {
-            if (lock.isValid()) {
-                lock.release();
-            }
-            lockFile.close();
         }
     }
 

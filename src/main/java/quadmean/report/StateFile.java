@@ -18,10 +18,10 @@ import quadmean.cruise.EstateKeeping;
 /** The state of a run in a file that ends in a checksum, so that half a file, or a damaged one, is never taken for a whole one. */
 final class StateFile {
     /** Name of the file. */
-    static final String NAME = "state";
+    private static final String NAME = "state";
 
     /** Name under which it is written. */
-    static final String PART = "state.part";
+    private static final String PART = "state.part";
 
     private static final int BUFFER = 1 << 16;
 
@@ -52,9 +52,24 @@ final class StateFile {
         return Files.exists(folder.resolve(NAME));
     }
 
-    /** Writes a state in place of the one before. */
+    /** Removes the file. */
+    void delete() throws IOException {
+        Files.deleteIfExists(folder.resolve(NAME));
+        Files.deleteIfExists(folder.resolve(PART));
+    }
+
+    /** Writes a state in place of the one before, which stays if that fails. */
     void write(Head head, EstateKeeping.Writer writer) throws IOException {
         Path part = folder.resolve(PART);
+        try {
+            write(part, head, writer);
+            Files.move(part, folder.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            Files.deleteIfExists(part);
+        }
+    }
+
+    private static void write(Path part, Head head, EstateKeeping.Writer writer) throws IOException {
         CRC32 sum = new CRC32();
         try (DataOutputStream out = new DataOutputStream(
                 new CheckedOutputStream(new BufferedOutputStream(Files.newOutputStream(part), BUFFER), sum))) {
@@ -64,7 +79,6 @@ final class StateFile {
             writer.write(out);
             out.writeLong(sum.getValue());
         }
-        Files.move(part, folder.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);
     }
 
     /** The state, to be closed by who reads it; null if the file is damaged. */

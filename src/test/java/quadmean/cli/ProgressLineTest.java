@@ -63,9 +63,8 @@ class ProgressLineTest {
         long bars = text.chars().filter(c -> c == '[').count();
         assertTrue(bars > 40 && bars <= 50, bars + " bars in ten seconds");
         assertTrue(
-                text.startsWith(
-                        "\rAdding up plots [##..................] 14 %, 350,000 rows, 500,000 rows/s, 10 s left"),
-                text);
+                text.startsWith("\rAdding up plots [##..................] 14 %, 350,000 rows, 500,000 rows/s, "), text);
+        assertTrue(text.contains("] 55 %, 2,650,000 rows, 500,000 rows/s, 5 s left"), text);
         assertTrue(text.endsWith(" \r") && !text.contains("\n"), "wiped");
         int before = text.length();
         progress.rows(Work.ROWS, 6_000_000, 1);

@@ -130,4 +130,34 @@ class EstateFolderTest {
         }
         take("a").done();
     }
+
+    /** A disk that is full: the state before stays, and no half of one beside it. */
+    @Test
+    void aStateThatCannotBeWrittenLeavesTheOneBefore() throws IOException {
+        interrupted("a");
+        try (EstateFolder folder = take("a")) {
+            folder.kept();
+            CannotKeepException full = assertThrows(
+                    CannotKeepException.class,
+                    () -> folder.keep(9, out -> {
+                        out.writeLong(1);
+                        throw new IOException("No space left on device");
+                    }));
+            assertEquals("No space left on device", full.trouble().getMessage());
+            assertFalse(Files.exists(results.resolve(EstateFolder.NAME).resolve("state.part")));
+        }
+        try (EstateFolder folder = take("a")) {
+            assertTrue(folder.kept().isPresent());
+            assertTrue(notes.get(0).contains("1,234,567"), notes.toString());
+        }
+    }
+
+    @Test
+    void aRunWithoutAStateLeavesNothing() throws IOException {
+        try (EstateFolder folder = take("a")) {
+            folder.kept();
+            folder.problems(List.of(problem(2)));
+        }
+        assertFalse(Files.exists(results.resolve(EstateFolder.NAME)));
+    }
 }
