@@ -50,13 +50,14 @@ public final class EstateCharts {
                     String.format(
                             Locale.ROOT,
                             "Stands by the sampling error of %s at %s confidence: %,d of %,d stands with plots. Half of them"
-                                    + " are below %.0f\u00a0%%; %,d meet the target of %s that is set for the estate.",
+                                    + " are below %.0f\u00a0%%; %,d %s the target of %s that is set for the estate.",
                             what,
                             Wording.confidence(result.estimate().confidence()),
                             spread.known(),
                             spread.stands(),
                             spread.medianErrorPercent(),
                             spread.withinTarget(),
+                            spread.withinTarget() == 1 ? "meets" : "meet",
                             "±" + Wording.percent(design.targetErrorPercent()))));
         }
         return pictures;

@@ -29,6 +29,8 @@ import quadmean.report.ExplainText;
             "  quadmean estimate designs/idaho-points.toml",
             "  quadmean estimate designs/demo.toml --out results/demo",
             "  quadmean estimate designs/demo.toml --json",
+            "An estate, many stands in one tally (see [estate] in designs/README.md):",
+            "  quadmean estimate designs/estate.toml",
             "To see the arithmetic of one number, which writes no results:",
             "  quadmean estimate designs/demo.toml --explain plot:17",
             "  quadmean estimate designs/demo.toml --explain plot:17:PSME:board_feet",

@@ -66,8 +66,7 @@ final class ProgressLine implements Progress {
         long now = nanos.getAsLong();
         RowsLine pass = passes.computeIfAbsent(work, w -> new RowsLine(w.words(), now, rows, share));
         boolean isOver = share >= 1;
-        boolean isEarly = now - start < PATIENCE || (width > 0 && now - lastRows < PAUSE);
-        if (over.contains(work) || (isEarly && !isOver)) {
+        if (over.contains(work) || (!isOver && (now - start < PATIENCE || (width > 0 && now - lastRows < PAUSE)))) {
             return;
         }
         if (!isOver) {

@@ -13,6 +13,12 @@ import quadmean.report.OutputFolder;
 final class Results {
     private Results() {}
 
+    /** Writes files, and names them. */
+    @FunctionalInterface
+    private interface Writing {
+        List<Path> written() throws IOException;
+    }
+
     /** Refuses a name of a folder that is none. */
     static void checkName(@Nullable Path out) {
         if (out != null && out.toString().isBlank()) {
@@ -36,16 +42,6 @@ final class Results {
     }
 
     /** Asks before long work what {@link #write} would refuse after it. */
-    static void check(Path folder, List<Path> inputs, List<String> names) {
-        try {
-            OutputFolder.check(folder, inputs, names);
-        } catch (InputOverwriteException e) {
-            throw new CommandException(ExitCode.USAGE, String.valueOf(e.getMessage()));
-        } catch (IOException e) {
-            throw cannotWrite(folder, e);
-        }
-    }
-
     private static CommandException cannotWrite(Path folder, IOException e) {
         return new CommandException(
                 ExitCode.CANNOT_WRITE,
@@ -55,8 +51,20 @@ final class Results {
 
     /** Writes files into a folder; trouble becomes a message with the exit code that belongs to it. */
     static List<Path> write(Path folder, List<Path> inputs, Map<String, Content> files) {
+        return of(folder, () -> OutputFolder.write(folder, inputs, files));
+    }
+
+    /** Looks before long work whether files of these names could be written. */
+    static void check(Path folder, List<Path> inputs, List<String> names) {
+        of(folder, () -> {
+            OutputFolder.check(folder, inputs, names);
+            return List.of();
+        });
+    }
+
+    private static List<Path> of(Path folder, Writing writing) {
         try {
-            return OutputFolder.write(folder, inputs, files);
+            return writing.written();
         } catch (InputOverwriteException e) {
             throw new CommandException(ExitCode.USAGE, String.valueOf(e.getMessage()));
         } catch (IOException e) {

@@ -20,15 +20,24 @@ final class EstateCurves {
     static List<FillingCurves> fit(EstateJob job, HeightDraw draw) {
         return IntStream.range(0, job.regions().size())
                 .parallel()
-                .mapToObj(region -> fit(job.design(), draw.drawn(region)))
+                .mapToObj(region -> fit(job.design(), draw.drawn(region), draw.most()))
                 .toList();
     }
 
-    private static FillingCurves fit(Design design, List<Tree> drawn) {
+    private static FillingCurves fit(Design design, List<Tree> drawn, int most) {
         HeightSettings settings = settings(design);
         Map<Tree, Finding> odd = HeightFindings.find(design, settings, drawn);
         List<Tree> trusted = drawn.stream().filter(t -> !odd.containsKey(t)).toList();
-        return FillingCurves.of(CurveTable.fit(trusted, settings), trusted);
+        return FillingCurves.of(CurveTable.fit(trusted, some(trusted, most), settings), trusted);
+    }
+
+    /** So many trees of all species, in the shares that they have. */
+    private static List<Tree> some(List<Tree> trees, int most) {
+        int step = Math.max(1, (trees.size() + most - 1) / most);
+        return IntStream.range(0, trees.size())
+                .filter(i -> i % step == 0)
+                .mapToObj(trees::get)
+                .toList();
     }
 
     /** The plots of an estate go by one by one: no curve is moved to the level of a plot. */

@@ -44,6 +44,11 @@ final class HeightDraw {
         this.most = most;
     }
 
+    /** Most trees of a species in a region. */
+    int most() {
+        return most;
+    }
+
     /** Offers a measured tree. */
     void offer(int region, String stand, Tree tree) {
         offer(new Group(region, tree.species()), new Drawn(number(stand, tree), tree));

@@ -143,13 +143,8 @@ public final class EstateEstimator {
             rows.add(row(code, species, attributes.get(a), Basis.PER_AREA, mean, isOnFewPlots));
             rows.add(row(code, species, attributes.get(a), Basis.TOTAL, mean.times(union.areaHa()), isOnFewPlots));
         }
-        rows.add(row(
-                code,
-                species,
-                Attribute.QUADRATIC_MEAN_DIAMETER,
-                Basis.RATIO,
-                diameter(union.ratio(), isOnFewPlots),
-                isOnFewPlots));
+        MeanEstimate diameter = diameter(union.ratio(), isOnFewPlots);
+        rows.add(row(code, species, Attribute.QUADRATIC_MEAN_DIAMETER, Basis.RATIO, diameter, isOnFewPlots));
         return rows;
     }
 

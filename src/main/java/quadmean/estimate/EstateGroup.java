@@ -1,11 +1,9 @@
 package quadmean.estimate;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import quadmean.stats.MeanEstimate;
 import quadmean.stats.MomentSums;
@@ -59,12 +57,20 @@ final class EstateGroup {
 
     /** Number of plots. */
     int plots() {
-        return Arrays.stream(members).map(sample::plots).sum();
+        int plots = 0;
+        for (int i : members) {
+            plots += sample.plots(i);
+        }
+        return plots;
     }
 
-    /** Number of plots with trees of the species. */
+    /** Number of plots with trees. */
     long plotsWithTrees() {
-        return Stream.of(sums).mapToLong(s -> s == null ? 0 : s.above()).sum();
+        long with = 0;
+        for (MomentSums s : sums) {
+            with += s == null ? 0 : s.above();
+        }
+        return with;
     }
 
     /** Mean per hectare of an attribute. */

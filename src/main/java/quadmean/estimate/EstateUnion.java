@@ -43,13 +43,6 @@ final class EstateUnion {
         return areaHa;
     }
 
-    /** Whether trees stand on too few of the plots for the error of a ratio. */
-    boolean isOnFewPlots() {
-        return RowMaker.isOnFewPlots(
-                groups.stream().mapToLong(EstateGroup::plotsWithTrees).sum(),
-                groups.stream().mapToInt(EstateGroup::plots).sum());
-    }
-
     /** Mean per hectare of an attribute. */
     MeanEstimate mean(int attribute) {
         return join(g -> g.mean(attribute));
@@ -64,6 +57,17 @@ final class EstateUnion {
         double ratio = mean(BASAL_AREA).mean() / trees;
         MeanEstimate linear = join(g -> g.beyond(ratio)).times(1 / trees);
         return new MeanEstimate(linear.n(), linear.df(), ratio, linear.se(), linear.sd());
+    }
+
+    /** Whether trees stand on too few of the plots for the error of a ratio. */
+    boolean isOnFewPlots() {
+        long with = 0;
+        int plots = 0;
+        for (EstateGroup group : groups) {
+            with += group.plotsWithTrees();
+            plots += group.plots();
+        }
+        return RowMaker.isOnFewPlots(with, plots);
     }
 
     private MeanEstimate join(Function<EstateGroup, MeanEstimate> of) {

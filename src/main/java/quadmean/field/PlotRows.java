@@ -22,7 +22,7 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     /** No plot, or one of a stand that there is not. */
     private static final int NOWHERE = -1;
 
-    /** What ends the reading. */
+    /** Ends the reading. */
     private static final Object STOP = new Object();
 
     private final Design design;

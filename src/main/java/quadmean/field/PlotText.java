@@ -26,7 +26,7 @@ final class PlotText {
     private long[] lines = new long[128];
     private int rows;
     private int fieldsOfLast;
-    /** Fields of the last row as words: up to eight ASCII letters in one number, which is the whole text. */
+    /** Fields of the last row as words: up to eight ASCII letters in one number, which is the whole text; 0 for an empty one. */
     private long[] words = new long[16];
 
     /** The same of the first row of the plot. */
@@ -63,18 +63,10 @@ final class PlotText {
             char c = buffer[i];
             into[at++] = c;
             word = word << 8 | c;
-            all |= c;
+            all |= c | (c - 1); // below zero for a sign of value 0, which a word would lose
         }
         ends[fields++] = at;
-        words[fieldsOfLast++] = isWord(to - from, all, word) ? word : NO_WORD;
-    }
-
-    /** Whether a word has all of a text: the first sign of it is no NUL, so that a word tells how long its text is. */
-    private static boolean isWord(int length, int allLetters, long word) {
-        if (length == 0) {
-            return true;
-        }
-        return length <= LONGEST_WORD && allLetters <= LAST_ASCII && (word >>> (Byte.SIZE * (length - 1))) != 0;
+        words[fieldsOfLast++] = to - from <= LONGEST_WORD && (all & ~LAST_ASCII) == 0 ? word : NO_WORD;
     }
 
     private void makeRoom(int end) {

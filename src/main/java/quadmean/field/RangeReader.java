@@ -20,7 +20,6 @@ import quadmean.model.Rule;
 
 /**
  * Reads ranges of an estate's tally, one after the other. One reader serves one thread.
- *
  */
 public final class RangeReader {
     private final Design design;

@@ -55,13 +55,27 @@ public final class CurveTable implements HeightFiller {
     }
 
     private static CurveTable fit(List<Tree> trees, HeightSettings settings, List<CurveForm> forms, Progress progress) {
+        return fit(trees, trees, settings, forms, progress);
+    }
+
+    /**
+     * Fits the curves where heights are many: that of all species together, which hardly a tree is filled from, to some of the trees.
+     *
+     * @param forPooled trees for the curve of all species together
+     */
+    public static CurveTable fit(List<Tree> trees, List<Tree> forPooled, HeightSettings settings) {
+        return fit(trees, forPooled, settings, List.of(CurveForm.values()), Progress.SILENT);
+    }
+
+    private static CurveTable fit(
+            List<Tree> trees, List<Tree> forPooled, HeightSettings settings, List<CurveForm> forms, Progress progress) {
         CurveChoice choice = new CurveChoice(settings, forms);
         Map<String, List<Tree>> groups =
                 parted(trees, t -> settings.groupBySpecies().getOrDefault(t.species(), ""));
         groups.remove("");
         Map<String, List<Tree>> kinds = parted(trees, Tree::species);
         int searches = 1 + groups.size() + kinds.size();
-        SpeciesCurve pooled = choice.pooled(trees);
+        SpeciesCurve pooled = choice.pooled(forPooled);
         progress.report(Progress.Work.CURVES, 1, searches);
         Map<String, SpeciesCurve> byGroup = new LinkedHashMap<>();
         groups.forEach((group, members) -> {

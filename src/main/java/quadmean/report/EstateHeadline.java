@@ -141,7 +141,8 @@ final class EstateHeadline {
                     "warn",
                     Headline.count(without, "stand") + " of "
                             + area(result.estimate().stands().areaWithoutHa(), units)
-                            + " have no plots and are in no number here.");
+                            + (without == 1 ? " has no plots and is" : " have no plots and are")
+                            + " in no number here.");
         }
         String standing = shownStanding(total);
         if (!standing.isEmpty()) {

@@ -58,10 +58,11 @@ public final class OutputFolder {
     }
 
     /**
-     * Whether files could go into a folder without replacing an input, for those who ask before long work.
+     * Looks before long work whether files could be written.
      *
+     * @param names plain file names
      * @throws InputOverwriteException if a target is the same file as an input
-     * @throws IOException if a folder is in the way of a file
+     * @throws IOException if something is in the way
      */
     public static void check(Path folder, Collection<Path> inputs, Collection<String> names) throws IOException {
         for (String name : names) {

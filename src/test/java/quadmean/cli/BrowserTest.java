@@ -37,6 +37,7 @@ class BrowserTest {
         make("estimate", "designs/demo.toml", "demo");
         make("estimate", "designs/idaho-points.toml", "points");
         make("estimate", "designs/demo-laid-out.toml", "mapped");
+        make("estimate", "designs/estate.toml", "estate");
         make("curves", "designs/demo.toml", "curves");
         make("plan", "designs/demo.toml", "plan");
         make("plan", laidOut(), "layout");
@@ -76,6 +77,7 @@ class BrowserTest {
         "demo/report.html, 13",
         "points/report.html, 8",
         "mapped/report.html, 10",
+        "estate/report.html, 4",
         "demo/remeasure.html, 0",
         "curves/curves.html, 6",
         "plan/sheets.html, 2",
@@ -97,6 +99,7 @@ class BrowserTest {
     @ParameterizedTest
     @CsvSource({
         "demo/report.html",
+        "estate/report.html",
         "curves/curves.html",
         "demo/remeasure.html",
         "plan/plan.html",
@@ -159,6 +162,7 @@ class BrowserTest {
     @CsvSource({
         "demo/report.html, 12, 45",
         "points/report.html, 6, 30",
+        "estate/report.html, 5, 20",
         "curves/curves.html, 4, 30",
         "demo/remeasure.html, 1, 4",
         "plan/sheets.html, 5, 9",
@@ -177,6 +181,8 @@ class BrowserTest {
         "demo/report.html, LIGHT",
         "demo/report.html, DARK",
         "points/report.html, DARK",
+        "estate/report.html, LIGHT",
+        "estate/report.html, DARK",
         "curves/curves.html, LIGHT",
         "curves/curves.html, DARK",
         "demo/remeasure.html, LIGHT",

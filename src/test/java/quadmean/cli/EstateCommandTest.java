@@ -231,6 +231,21 @@ class EstateCommandTest {
         assertTrue(tally.err().contains("tally files that are not there"), tally.err());
     }
 
+    /** The table of stands has the name of an output; it is looked for before any work, and stays. */
+    @Test
+    void inputsAreNotWrittenOver() throws IOException {
+        SmallEstate estate = new SmallEstate();
+        Path design = estate.write(folder);
+        Run run = Run.of("estimate", design, "--out", folder);
+        run.assertCode(2);
+        assertTrue(run.err().contains("stands.csv"), run.err());
+        assertEquals(estate.stands(), Files.readString(folder.resolve("stands.csv")));
+        assertEquals(
+                Set.of("estate.toml", "stands.csv", "tally.csv"),
+                Run.files(folder).keySet());
+        assertFalse(Files.exists(folder.resolve(".unfinished")));
+    }
+
     @Test
     void tallyMayBeAFolder() throws IOException {
         SmallEstate estate = new SmallEstate().with("file = \"tally.csv\"", "file = \"days\"");

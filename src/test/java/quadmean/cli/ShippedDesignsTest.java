@@ -95,6 +95,7 @@ class ShippedDesignsTest {
     @CsvSource({
         "check, demo",
         "check, idaho-points",
+        "check, estate",
         "check, pilot-plan",
         "plan, demo",
         "plan, pilot-plan",
@@ -139,6 +140,7 @@ class ShippedDesignsTest {
         "plan, plan-strata",
         "check, demo",
         "estimate, demo",
+        "estimate, estate",
         "estimate, idaho-points"
     })
     void secondRunWritesTheSameBytes(String command, String name) throws IOException {

@@ -95,7 +95,7 @@ class EstateBitsTest {
         int from = 0;
         for (int stand : new int[] {3, 8, FormulaEstate.STANDS}) {
             String last = FormulaEstate.code(stand);
-            int to = (int) IntStream.range(0, lines.size())
+            int to = IntStream.range(0, lines.size())
                             .filter(i -> lines.get(i).startsWith(last + ","))
                             .max()
                             .orElseThrow()

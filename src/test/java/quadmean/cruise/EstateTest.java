@@ -213,7 +213,7 @@ class EstateTest {
         EstateResult all = run(new FormulaEstate(1, 1), "");
         JsonNode reference = ReferenceFiles.json("estate.json");
         assertEquals(12, reference.size());
-        reference.fields().forEachRemaining(e -> {
+        reference.properties().forEach(e -> {
             String[] key = e.getKey().split(" ");
             JsonNode of = e.getValue();
             for (Attribute attribute : ATTRIBUTES) {

@@ -27,7 +27,7 @@ final class EstateReading implements EstateSink {
     final List<String> plots = new ArrayList<>();
 
     final List<Tree> trees = new ArrayList<>();
-    private final List<Tree> numbered = new ArrayList<>();
+    private final List<Tree> worked = new ArrayList<>();
     private final Set<String> seen = new HashSet<>();
     private final List<String> stands = List.of("S1", "S2");
     long used;
@@ -111,14 +111,14 @@ final class EstateReading implements EstateSink {
 
     @Override
     public int work(int stand, Tree tree, Use use, RowFindings found) {
-        numbered.add(tree);
-        return numbered.size() - 1;
+        worked.add(tree);
+        return worked.size() - 1;
     }
 
     @Override
     public void add(int number) {
         treesOfPlot++;
-        trees.add(numbered.get(number));
+        trees.add(worked.get(number));
     }
 
     @Override

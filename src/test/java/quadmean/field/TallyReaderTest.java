@@ -21,17 +21,17 @@ import quadmean.model.Rule;
 class TallyReaderTest {
     /** Rules that the design file or a later room raises. */
     private static final Set<Rule> OF_OTHER_ROOMS = Set.of(
+            Rule.CURVE_FILE,
+            Rule.PLOT_SCATTERED,
+            Rule.STAND_TABLE,
+            Rule.STAND_UNKNOWN,
+            Rule.STAND_WITHOUT_PLOTS,
             Rule.DESIGN_SYNTAX,
             Rule.DESIGN_KEY,
             Rule.DESIGN_TYPE,
             Rule.DESIGN_VALUE,
             Rule.DESIGN_MISSING,
             Rule.STAND_LIST, // CombineCommandTest
-            Rule.CURVE_FILE, // EstateBrokenTest
-            Rule.PLOT_SCATTERED,
-            Rule.STAND_TABLE,
-            Rule.STAND_UNKNOWN,
-            Rule.STAND_WITHOUT_PLOTS,
             Rule.TREE_UNNUMBERED, // GrowthCommandTest
             Rule.TREE_ABSENT,
             Rule.STEM_MAP, // StemMapReaderTest

@@ -62,7 +62,7 @@ class EstatePageTest {
     @Test
     void standsWithoutPlotsAndWithOneAreSaidPlainly() {
         assertTrue(page.contains("1 stand of 36.10"), "with its area");
-        assertTrue(page.contains("have no plots and are in no number here") || page.contains("has no plots"));
+        assertTrue(page.contains("has no plots and is in no number here"), "in the first lines");
         assertTrue(page.contains("1 stand has a single plot"));
     }
 
@@ -121,7 +121,7 @@ class EstatePageTest {
                 .with("stands = \"stands.csv\"\n", "stands = \"stands.csv\"\none_plot = \"no_error\"\n")
                 .result(folder));
         assertTrue(without.contains("Target: cannot tell"));
-        assertTrue(without.contains("No confidence limits: no standard error: a stand with one plot."));
+        assertTrue(without.contains("No confidence limits: no standard error: a stand with a single plot."));
         assertFalse(without.contains("NaN"));
     }
 
