@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** CSV files in UTF-8, comma-separated, with a header line; numbers unrounded, empty where unknown. */
@@ -15,6 +17,9 @@ final class Csv {
     private static final String FORMULA = "=+-@\t\r";
 
     private static final Pattern NUMBER = Pattern.compile("-?(\\d+(\\.\\d+)?(E-?\\d+)?|Infinity)");
+
+    /** Things whose rows are held at the same time. */
+    private static final int BLOCK = 2_000;
 
     private Csv() {}
 
@@ -50,6 +55,24 @@ final class Csv {
     /** A table that this program reads again. */
     static Content toReadAgain(List<String> header, Stream<List<String>> rows) {
         return new Table(List.copyOf(header), rows.toList(), Reader.PROGRAM);
+    }
+
+    /**
+     * Writes a table of any length, which is never there as a whole: a block of rows is made by all processors, then written.
+     *
+     * @param out left open: the stream belongs to the caller
+     * @param things number of things that rows are of
+     * @param rows the rows of a thing
+     */
+    static void writeTo(OutputStream out, List<String> header, int things, IntFunction<List<List<String>>> rows)
+            throws IOException {
+        CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out, StandardCharsets.UTF_8);
+        csv.writeRecord(header);
+        for (int from = 0; from < things; from += BLOCK) {
+            IntStream block = IntStream.range(from, Math.min(things, from + BLOCK));
+            block.parallel().mapToObj(rows).toList().forEach(ofThing -> ofThing.forEach(csv::writeRecord));
+        }
+        csv.flush();
     }
 
     /** A cell that no spreadsheet takes for a formula; numbers stay as they are. */

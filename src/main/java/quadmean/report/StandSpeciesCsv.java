@@ -1,10 +1,7 @@
 package quadmean.report;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import quadmean.cruise.EstateResult;
@@ -17,7 +14,7 @@ import quadmean.units.UnitSystem;
 
 /**
  * What each species has in each stand of an estate, in the units of the design: per unit area with its standard error, and in total.
- * Rows go out one by one: there may be hundreds of thousands.
+ * There may be hundreds of thousands of rows: they are never there together.
  */
 final class StandSpeciesCsv implements Content {
     private final EstateResult result;
@@ -36,16 +33,14 @@ final class StandSpeciesCsv implements Content {
 
     @Override
     public void writeTo(OutputStream out) throws IOException {
-        // left open: the stream belongs to the caller
-        CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out, StandardCharsets.UTF_8);
-        csv.writeRecord(header());
         EstateEstimator stands = result.stands();
-        for (int i = 0; i < stands.size(); i++) {
-            for (String species : stands.speciesOf(i)) {
-                csv.writeRecord(row(i, species));
-            }
-        }
-        csv.flush();
+        Csv.writeTo(
+                out,
+                header(),
+                stands.size(),
+                i -> stands.speciesOf(i).stream()
+                        .map(species -> row(i, species))
+                        .toList());
     }
 
     private List<String> header() {

@@ -1,13 +1,9 @@
 package quadmean.report;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import quadmean.cruise.EstateResult;
 import quadmean.estimate.EstateEstimator;
 import quadmean.estimate.EstimateRow;
@@ -20,9 +16,6 @@ import quadmean.units.UnitSystem;
 /** The table of stands with their estimates and errors, a row for each stand, in the units of the design. */
 final class StandsCsv implements Content {
     private static final int CELLS_PER_ATTRIBUTE = 7;
-
-    /** Rows made at the same time and held until they are written. */
-    private static final int BLOCK = 2_000;
 
     private final EstateResult result;
     private final UnitSystem units;
@@ -38,15 +31,7 @@ final class StandsCsv implements Content {
 
     @Override
     public void writeTo(OutputStream out) throws IOException {
-        // left open: the stream belongs to the caller
-        CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out, StandardCharsets.UTF_8);
-        csv.writeRecord(header());
-        int stands = result.stands().size();
-        for (int from = 0; from < stands; from += BLOCK) {
-            IntStream block = IntStream.range(from, Math.min(stands, from + BLOCK));
-            block.parallel().mapToObj(this::row).toList().forEach(csv::writeRecord);
-        }
-        csv.flush();
+        Csv.writeTo(out, header(), result.stands().size(), i -> List.of(row(i)));
     }
 
     private List<String> header() {
