@@ -27,11 +27,6 @@ class TallyReaderTest {
             Rule.DESIGN_VALUE,
             Rule.DESIGN_MISSING,
             Rule.STAND_LIST, // CombineCommandTest
-            Rule.CURVE_FILE, // EstateBrokenTest
-            Rule.PLOT_SCATTERED,
-            Rule.STAND_TABLE,
-            Rule.STAND_UNKNOWN,
-            Rule.STAND_WITHOUT_PLOTS,
             Rule.TREE_UNNUMBERED, // GrowthCommandTest
             Rule.TREE_ABSENT,
             Rule.STEM_MAP, // StemMapReaderTest
