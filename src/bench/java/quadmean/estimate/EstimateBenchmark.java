@@ -63,22 +63,21 @@ public class EstimateBenchmark {
         StandSums stand = StandSums.none(attributes);
         PlotSums plot = new PlotSums(attributes);
         double[] room = new double[attributes];
+        TreeShares shares = new TreeShares(
+                cruise().settings().plot(), cruise().settings().attributes());
         for (int p = 0; p < PLOTS; p++) {
             plot.clear();
             for (int t = 0; t < TREES; t++) {
-                plot.add(tree(random, attributes));
+                plot.add(shares, shares.put(tree(random), false));
             }
-            stand.add(plot, room);
+            stand.add(plot, shares, room);
         }
         return stand;
     }
 
-    private static TreeShare tree(Random random, int attributes) {
-        double[] perHa = new double[attributes];
-        for (int a = 0; a < attributes; a++) {
-            perHa[a] = 25 * Math.exp(random.nextGaussian());
-        }
-        return new TreeShare("species " + random.nextInt(5), perHa, 1, List.of());
+    private static Stem tree(Random random) {
+        double dbhCm = 30 * Math.exp(random.nextGaussian() / 3);
+        return new Stem("species " + random.nextInt(5), dbhCm, Math.exp(random.nextGaussian()));
     }
 
     /** Every row, table and note of the cruise. */

@@ -144,9 +144,10 @@ public class RowsBenchmark {
     @Benchmark
     public long rowsOfAnEstate() throws IOException {
         Counter counter = new Counter();
-        RangeReader<Tree> reader = new RangeReader<>(estate(), counter, MEMORY);
+        RangeReader reader = new RangeReader(estate(), counter, MEMORY);
         List<EstateFile> files = quadmean.field.EstateFiles.open(estate(), RowsBenchmark::unexpected);
-        try (EstateRanges ranges = EstateRanges.of(files, EstatePosition.START)) {
+        try (EstateRanges ranges = EstateRanges.of(
+                files, EstatePosition.START, EstateRanges.USUAL_BYTES, stands::containsKey)) {
             for (EstateRange range = ranges.next(); range != null; range = ranges.next()) {
                 reader.read(range).problems().forEach(RowsBenchmark::unexpected);
                 ranges.giveBack(range);
@@ -159,7 +160,7 @@ public class RowsBenchmark {
     }
 
     /** Takes trees as they are and counts them. */
-    private final class Counter implements EstateSink<Tree> {
+    private final class Counter implements EstateSink {
         private long trees;
 
         @Override
@@ -178,12 +179,12 @@ public class RowsBenchmark {
         }
 
         @Override
-        public Tree work(int ofStand, Tree tree, RowFindings problems) {
-            return tree;
+        public int work(int ofStand, Tree tree, Use use, RowFindings problems) {
+            return 0;
         }
 
         @Override
-        public void add(Tree tree) {
+        public void add(int number) {
             trees++;
         }
 

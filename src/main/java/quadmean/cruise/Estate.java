@@ -148,6 +148,7 @@ public final class Estate {
                 files,
                 threads,
                 rangeBytes,
+                code -> job.stand(code) >= 0,
                 () -> {
                     HeightDrawer drawer =
                             new HeightDrawer(job, new HeightDraw(design.seed(), settings.heightsPerCurve()));
@@ -186,6 +187,7 @@ public final class Estate {
                 files,
                 threads,
                 rangeBytes,
+                code -> job.stand(code) >= 0,
                 () -> {
                     PlotAdder plots = new PlotAdder(job, curves);
                     return new Adder(plots, new RangeReader(design, plots, memory()));

@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import quadmean.field.EstateFile;
 import quadmean.field.EstatePosition;
@@ -27,10 +28,18 @@ final class EstatePass<W, R> {
     private final List<EstateFile> files;
     private final int threads;
     private final int rangeBytes;
+    private final Predicate<String> isStand;
     private final Supplier<W> workers;
     private final Work<W, R> work;
 
-    EstatePass(List<EstateFile> files, int threads, int rangeBytes, Supplier<W> workers, Work<W, R> work) {
+    EstatePass(
+            List<EstateFile> files,
+            int threads,
+            int rangeBytes,
+            Predicate<String> isStand,
+            Supplier<W> workers,
+            Work<W, R> work) {
+        this.isStand = isStand;
         this.files = files;
         this.threads = threads;
         this.rangeBytes = rangeBytes;
@@ -73,7 +82,7 @@ final class EstatePass<W, R> {
                 idle.add(worker);
             }
         });
-        try (EstateRanges ranges = EstateRanges.of(files, from, rangeBytes)) {
+        try (EstateRanges ranges = EstateRanges.of(files, from, rangeBytes, isStand)) {
             Deque<Underway<R>> underway = new ArrayDeque<>();
             EstateRange next = ranges.next();
             while (next != null || !underway.isEmpty()) {

@@ -3,7 +3,6 @@ package quadmean.design;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import quadmean.model.Boundary;
 import quadmean.model.HeightFilling;
 import quadmean.model.Measuring;
 import quadmean.model.PlotDesign;
@@ -78,13 +77,6 @@ final class EstateChecks {
                     "plot",
                     "",
                     "an estate has fixed or nested plots, or points, on which every tree is measured");
-        }
-        if (design.plotRules().boundary() == Boundary.INWARD_SWEEP) {
-            root.problem(
-                    Rule.DESIGN_VALUE,
-                    "plot",
-                    Boundary.INWARD_SWEEP.id(),
-                    "the trees of an estate count as often as their own rows say: take inward_sweep out of [plot]");
         }
         if (design.height().curves().filling() == HeightFilling.DRAWN) {
             root.problem(

@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Predicate;
 import java.util.zip.ZipException;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
@@ -29,13 +30,15 @@ public final class EstateRanges implements AutoCloseable {
 
     private final List<EstateFile> files;
     private final int usualBytes;
+    private final Predicate<String> isStand;
     private final Queue<byte[]> spare = new ConcurrentLinkedQueue<>();
     private EstatePosition at;
     private @Nullable InputStream in;
     private @Nullable FileChannel channel;
     private byte[] kept = new byte[0];
 
-    private EstateRanges(List<EstateFile> files, EstatePosition from, int usualBytes) {
+    private EstateRanges(List<EstateFile> files, EstatePosition from, int usualBytes, Predicate<String> isStand) {
+        this.isStand = isStand;
         this.files = files;
         this.at = from;
         this.usualBytes = usualBytes;
@@ -45,9 +48,11 @@ public final class EstateRanges implements AutoCloseable {
      * The ranges behind a place.
      *
      * @param usualBytes bytes of a range, about
+     * @param isStand whether there is a stand of a name; rows of others belong to no plot
      */
-    public static EstateRanges of(List<EstateFile> files, EstatePosition from, int usualBytes) {
-        return new EstateRanges(files, from, usualBytes);
+    public static EstateRanges of(
+            List<EstateFile> files, EstatePosition from, int usualBytes, Predicate<String> isStand) {
+        return new EstateRanges(files, from, usualBytes, isStand);
     }
 
     /**
@@ -160,8 +165,9 @@ public final class EstateRanges implements AutoCloseable {
     }
 
     /** Where the last plot starts that may go on beyond the bytes; 0 if it starts with them. */
-    private static int lastPlot(EstateFile file, byte[] bytes, int length) {
-        int end = lineStart(bytes, length, length);
+    private int lastPlot(EstateFile file, byte[] bytes, int length) {
+        int whole = lineStart(bytes, length, length);
+        int end = whole;
         String last = "";
         while (end > 0) {
             int start = lineStart(bytes, end - 1, length);
@@ -174,7 +180,7 @@ public final class EstateRanges implements AutoCloseable {
             }
             end = start;
         }
-        return 0;
+        return last.isEmpty() ? whole : 0; // rows of no plot at all part nothing
     }
 
     /** Where the line starts that a place lies in. */
@@ -191,8 +197,8 @@ public final class EstateRanges implements AutoCloseable {
         return bytes[at] == '\n' || (bytes[at] == '\r' && at + 1 < length && bytes[at + 1] != '\n');
     }
 
-    /** Stand and plot of a line; empty where it does not say. */
-    private static String plot(EstateFile file, byte[] bytes, int start, int end) {
+    /** Stand and plot of a line; empty where it does not say, or says what is no stand. */
+    private String plot(EstateFile file, byte[] bytes, int start, int end) {
         Charset charset = file.charset();
         String line = new String(bytes, start, end - start, charset);
         char separator = file.header().file().separator();
@@ -208,7 +214,7 @@ public final class EstateRanges implements AutoCloseable {
         int stand = file.header().position().getOrDefault(ColumnRole.STAND, -1);
         int plot = file.header().position().getOrDefault(ColumnRole.PLOT, -1);
         boolean isWhole = fields.size() == file.header().size();
-        return isWhole && !fields.get(stand).isEmpty() && !fields.get(plot).isEmpty()
+        return isWhole && !fields.get(plot).isEmpty() && isStand.test(fields.get(stand))
                 ? fields.get(stand) + '\u0000' + fields.get(plot)
                 : "";
     }

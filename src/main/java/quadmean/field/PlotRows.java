@@ -19,7 +19,7 @@ import quadmean.model.Tree;
  * {@link TallyReader}; readings that were in order before are known by their text.
  */
 final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
-    /** No plot, or one of a stand that there is not. */
+    /** No plot. */
     private static final int NOWHERE = -1;
 
     /** What ends the reading. */
@@ -142,10 +142,16 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         } else if (text.isEmpty(standAt) || text.isEmpty(plotAt)) {
             nowhere();
         } else {
-            if (text.rows() == 1 || !text.isAsInFirst(plotAt) || !text.isAsInFirst(standAt)) {
-                begin();
+            boolean isNext = text.rows() == 1 || !text.isAsInFirst(plotAt) || !text.isAsInFirst(standAt);
+            int next = isNext ? sink.stand(text.text(standAt)) : stand;
+            if (next < 0) {
+                unknown();
+            } else {
+                if (isNext) {
+                    begin(next);
+                }
+                tree();
             }
-            tree();
         }
         return null;
     }
@@ -187,6 +193,16 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         text.dropLast();
     }
 
+    /** A row of no stand is out; the plot around it goes on. */
+    private void unknown() {
+        Row row = row(text.rows() - 1);
+        RowProblems found = new RowProblems(design, row);
+        String code = text.text(standAt);
+        found.add(Rule.STAND_UNKNOWN, ColumnRole.STAND, "there is no stand \"" + code + "\" in the table of stands");
+        readInVain(row, found);
+        text.dropLast();
+    }
+
     /** Looks what else is wrong with a row that is out. */
     private void readInVain(Row row, RowProblems found) {
         if (!row.isEmptyPlot()) {
@@ -196,18 +212,16 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         classes.see(row);
     }
 
-    private void begin() {
+    private void begin(int next) {
         end();
         text.keepLast();
         numbers.clear();
         underway = null;
         treesOfPlot = 0;
         trees.beginPlot();
-        stand = sink.stand(text.text(standAt));
-        if (stand >= 0) {
-            kind = sink.kind(stand);
-            sink.begin(stand, text.text(plotAt), text.line(0));
-        }
+        stand = next;
+        kind = sink.kind(stand);
+        sink.begin(stand, text.text(plotAt), text.line(0));
     }
 
     private void end() {
@@ -233,15 +247,6 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     }
 
     private void tree() {
-        if (stand < 0) {
-            Row row = row(text.rows() - 1);
-            RowProblems found = new RowProblems(design, row);
-            String code = text.text(standAt);
-            found.add(
-                    Rule.STAND_UNKNOWN, ColumnRole.STAND, "there is no stand \"" + code + "\" in the table of stands");
-            readInVain(row, found);
-            return;
-        }
         boolean isNew = underway == null && (treeAt < 0 || text.word(treeAt) == 0 || numbers.add(treeNumber()));
         int known = isNew ? memo.find(text, kind) : TreeMemo.UNKNOWN;
         if (known == TreeMemo.UNKNOWN || isWritten(topAt)) {

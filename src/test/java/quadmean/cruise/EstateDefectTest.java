@@ -67,7 +67,12 @@ class EstateDefectTest {
         List<EstateFile> files = EstateFiles.open(design, p -> Assertions.fail(p.toString()));
         for (int threads = 1; threads <= 3; threads++) {
             EstatePass<RangeReader, Object> pass = new EstatePass<>(
-                    files, threads, 1 << 22, () -> new RangeReader(design, new Failing(), 10), RangeReader::read);
+                    files,
+                    threads,
+                    1 << 22,
+                    code -> true,
+                    () -> new RangeReader(design, new Failing(), 10),
+                    RangeReader::read);
             ArithmeticException defect = Assertions.assertTimeoutPreemptively(
                     Duration.ofSeconds(30),
                     () -> assertThrows(

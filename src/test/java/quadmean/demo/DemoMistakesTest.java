@@ -35,6 +35,8 @@ class DemoMistakesTest {
             Rule.LOGS_UNUSABLE,
             Rule.PREDICTION_UNUSABLE,
             Rule.DBH_CLASS,
+            Rule.STAND_UNKNOWN,
+            Rule.STAND_WITHOUT_PLOTS,
             Rule.BOUNDARY_AREA,
             Rule.BOUNDARY_READ);
 

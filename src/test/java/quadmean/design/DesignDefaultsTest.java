@@ -40,6 +40,7 @@ class DesignDefaultsTest {
             Rule.FORMAT_DETECTED,
             Rule.FORMULA_VALUE,
             Rule.DBH_CLASS,
+            Rule.STAND_WITHOUT_PLOTS,
             Rule.BOUNDARY_AREA,
             Rule.BOUNDARY_READ);
 

@@ -60,7 +60,7 @@ final class EstateReading implements EstateSink {
         EstateReading all = new EstateReading();
         List<EstateFile> files = EstateFiles.open(design, all.problems::add);
         RangeReader reader = new RangeReader(design, all, 1000);
-        try (EstateRanges ranges = EstateRanges.of(files, EstatePosition.START, usualBytes)) {
+        try (EstateRanges ranges = EstateRanges.of(files, EstatePosition.START, usualBytes, all.stands::contains)) {
             for (EstateRange range = ranges.next(); range != null; range = ranges.next()) {
                 EstateRows rows = reader.read(range);
                 all.problems.addAll(rows.problems());

@@ -94,6 +94,24 @@ class EstateRulesTest {
         assertTrue(compared > 100, compared + " compared");
     }
 
+    /** A slip in the name of a stand costs its own row, wherever ranges are cut. */
+    @Test
+    void rowOfNoStandLeavesItsPlotWhole() throws IOException {
+        StringBuilder csv = new StringBuilder("plot,tree,species,dbh,height,status,count,defect,edge,broken,stand\n");
+        for (int tree = 1; tree <= 9; tree++) {
+            csv.append("1," + tree + ",PSME,30,,,,,,," + (tree % 3 == 0 ? "S9" : "S1") + "\n");
+        }
+        Files.writeString(folder.resolve("t.csv"), csv.append("2,1,PSME,30,,,,,,,S1\n"));
+        for (int bytes : List.of(20, 60, 1 << 20)) {
+            EstateReading read = EstateReading.of(folder, DESIGN + policies(Policy.DROP), bytes);
+            assertEquals(List.of("S1/1=6", "S1/2=1"), read.plots);
+            assertEquals(
+                    List.of(Rule.STAND_UNKNOWN, Rule.STAND_UNKNOWN, Rule.STAND_UNKNOWN),
+                    read.problems.stream().map(Problem::rule).toList());
+            assertEquals(List.of(7L, 3L), List.of(read.used, read.dropped));
+        }
+    }
+
     @Test
     void damagedTextsKeepTheirAccountAndTheirRanges() throws IOException {
         String clean = estate(rows(new Random(3)));
