@@ -114,6 +114,6 @@ if [ "${#by_size[@]}" -gt 2 ]; then
         first=$(growth "$w" "${by_size[0]}" "${by_size[1]}")
         second=$(growth "$w" "${by_size[1]}" "${by_size[2]}")
         ratio=$(over "$second" "$first")
-        echo "| $(name "$w") | $first | $second | $ratio | $(awk -v r="$ratio" 'BEGIN { print r >= 0.9 && r <= 1.1 ? "yes" : "no" }') |"
+        echo "| $(name "$w") | $first | $second | $ratio | $(awk -v r="$ratio" 'BEGIN { print (r >= 0.9 && r <= 1.1 ? "yes" : "no") }') |"
     done
 fi

@@ -117,12 +117,23 @@ public final class EstateFiles {
         }
         BufferedReader sample = new BufferedReader(new InputStreamReader(
                 new ByteArrayInputStream(start, mark(start), Math.max(0, end - mark(start))), charset.newDecoder()));
-        Optional<TallyFile> settled = CsvFormat.settle(file, TextSample.take(sample), log);
+        TextSample first = TextSample.take(sample);
+        Optional<TallyFile> settled = CsvFormat.settle(file, first, log);
         if (settled.isEmpty()) {
             return Optional.empty();
         }
         in.skipNBytes(mark(start));
-        return header(settled.get(), in, mark(start), charset, log);
+        Optional<EstateFile> opened = header(settled.get(), in, mark(start), charset, log);
+        opened.ifPresent(f -> noteClasses(f.header(), first, log));
+        return opened;
+    }
+
+    /** What the first rows show holds for the file; the note stands once, whoever reads which rows. */
+    private static void noteClasses(Header header, TextSample first, FileProblems log) {
+        ClassNote note = new ClassNote(log);
+        for (TextSample.Line row : first.rows(header.file().separator())) {
+            note.see(new Row(header.file(), row.line(), row.fields(), header.position(), List.of(), header.names()));
+        }
     }
 
     /** Length of a byte order mark. */

@@ -3,15 +3,11 @@ package quadmean.field;
 import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.ColumnRole;
 import quadmean.design.Design;
 import quadmean.field.EstateSink.Use;
 import quadmean.model.FieldHeight;
-import quadmean.model.Policy;
-import quadmean.model.Problem;
-import quadmean.model.Rule;
 import quadmean.model.Tree;
 
 /**
@@ -32,17 +28,13 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     private final TreeMemo memo;
     private final PlotText text = new PlotText();
     private final NumberSet numbers = new NumberSet();
-    private final List<Problem> problems = new ArrayList<>();
-    private final ClassNote classes;
+    private final RowAccount account;
     private final int standAt;
     private final int plotAt;
     private final int treeAt;
     private final int heightAt;
     private final int topAt;
-    private final List<Finding> findings = new ArrayList<>();
-    private long used;
-    private long dropped;
-    private long kept;
+    private final List<RowAccount.Finding> findings = new ArrayList<>();
     private int stand = NOWHERE;
     private int kind;
     private int treesOfPlot;
@@ -60,17 +52,13 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         this.sink = sink;
         this.trees = trees;
         this.memo = memo;
-        this.classes =
-                new ClassNote(new FileProblems(design::policy, header.file().name(), problems::add));
+        this.account = new RowAccount(design, header, trees);
         this.standAt = header.position().getOrDefault(ColumnRole.STAND, -1);
         this.plotAt = header.position().getOrDefault(ColumnRole.PLOT, -1);
         this.treeAt = header.position().getOrDefault(ColumnRole.TREE, -1);
         this.heightAt = header.position().getOrDefault(ColumnRole.HEIGHT, -1);
         this.topAt = header.position().getOrDefault(ColumnRole.TOP, -1);
     }
-
-    /** Something wrong with a row that is no {@link Row} yet. */
-    private record Finding(Rule rule, String column, String value, String detail) {}
 
     /** Where the columns stand that say something of a tree itself, but for its height. */
     static int[] readings(Header header) {
@@ -132,20 +120,17 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         if (isEmptyLine) {
             text.dropLast();
         } else if (text.fieldsOfLast() != header.size()) {
-            Row row = row(text.rows() - 1);
-            int fields = row.fields().size();
+            account.wrongLength(lastRow());
             text.dropLast();
-            broken(
-                    row,
-                    String.join(String.valueOf(header.file().separator()), row.fields()),
-                    "the row has " + fields + " fields");
         } else if (text.isEmpty(standAt) || text.isEmpty(plotAt)) {
-            nowhere();
+            account.nameless(lastRow());
+            text.dropLast();
         } else {
             boolean isNext = text.rows() == 1 || !text.isAsInFirst(plotAt) || !text.isAsInFirst(standAt);
             int next = isNext ? sink.stand(text.text(standAt)) : stand;
             if (next < 0) {
-                unknown();
+                account.unknown(lastRow());
+                text.dropLast();
             } else {
                 if (isNext) {
                     begin(next);
@@ -164,52 +149,13 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     /** Ends the last plot. */
     EstateRows finish() {
         end();
-        return new EstateRows(used, dropped, kept, problems);
+        return account.rows();
     }
 
     /** Leaves the row out at which the reading ended. */
     void broken(String whole) {
         text.dropLast();
-        Row row = new Row(header.file(), line, List.of(whole), Map.of(), List.of(), header.names());
-        broken(row, whole, "the quotes of the row do not fit: one is missing, or one too many");
-    }
-
-    private void broken(Row row, String whole, String what) {
-        RowProblems found = new RowProblems(design, row);
-        found.add(Rule.ROW_LENGTH, "", whole, what);
-        account(found);
-    }
-
-    private void nowhere() {
-        Row row = row(text.rows() - 1);
-        RowProblems found = new RowProblems(design, row);
-        if (text.isEmpty(standAt)) {
-            found.add(Rule.STAND_UNKNOWN, ColumnRole.STAND, "the row names no stand");
-        }
-        if (text.isEmpty(plotAt)) {
-            found.add(Rule.PLOT_MISSING, ColumnRole.PLOT, "the row names no plot");
-        }
-        readInVain(row, found);
-        text.dropLast();
-    }
-
-    /** A row of no stand is out; the plot around it goes on. */
-    private void unknown() {
-        Row row = row(text.rows() - 1);
-        RowProblems found = new RowProblems(design, row);
-        String code = text.text(standAt);
-        found.add(Rule.STAND_UNKNOWN, ColumnRole.STAND, "there is no stand \"" + code + "\" in the table of stands");
-        readInVain(row, found);
-        text.dropLast();
-    }
-
-    /** Looks what else is wrong with a row that is out. */
-    private void readInVain(Row row, RowProblems found) {
-        if (!row.isEmptyPlot()) {
-            trees.read(row, found);
-        }
-        account(found);
-        classes.see(row);
+        account.wrongQuotes(whole, line);
     }
 
     private void begin(int next) {
@@ -228,22 +174,11 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         if (stand >= 0) {
             PlotUnderway plot = underway;
             if (plot != null && treesOfPlot > 0) {
-                plot.emptyRowProblem(design).ifPresent(this::takeBack);
+                plot.emptyRowProblem(design).ifPresent(account::takeBack);
             }
             sink.end();
         }
         stand = NOWHERE;
-    }
-
-    /** A row that counted does so no more, unless its problem is kept. */
-    private void takeBack(Problem problem) {
-        problems.add(problem);
-        if (problem.policy() == Policy.KEEP) {
-            kept++;
-        } else {
-            used--;
-            dropped++;
-        }
     }
 
     private void tree() {
@@ -253,7 +188,7 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
             read(isNew);
         } else if (!isWritten(heightAt)) {
             take(memo.number(known));
-            used++;
+            account.use();
         } else if (!isMeasured(memo.tree(known))) {
             read(isNew);
         }
@@ -287,21 +222,15 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
                 stand,
                 tree,
                 Use.ONCE,
-                (rule, column, value, detail) -> findings.add(new Finding(rule, column, value, detail)));
-        RowProblems found = null;
-        if (!findings.isEmpty()) {
-            found = new RowProblems(design, row(text.rows() - 1));
-            for (Finding f : findings) {
-                found.add(f.rule(), f.column(), f.value(), f.detail());
-            }
-        }
+                (rule, column, value, detail) -> findings.add(new RowAccount.Finding(rule, column, value, detail)));
+        RowProblems found = findings.isEmpty() ? null : account.problems(findings, lastRow());
         if (number != EstateSink.OUT && (found == null || !found.isOut())) {
             take(number);
         }
         if (found == null) {
-            used++;
+            account.use();
         } else {
-            account(found);
+            account.add(found);
         }
         return true;
     }
@@ -311,7 +240,7 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
     }
 
     private void read(boolean isNew) {
-        Row row = row(text.rows() - 1);
+        Row row = lastRow();
         RowProblems found = new RowProblems(design, row);
         if (row.isEmptyPlot()) {
             plot().noteEmpty(row, found);
@@ -325,8 +254,7 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
                 work(tree, isPlain && found.list().isEmpty() && memo.hasRoom(text), found);
             }
         }
-        account(found);
-        classes.see(row);
+        account.add(found);
     }
 
     private void work(Tree tree, boolean isKept, RowProblems found) {
@@ -359,17 +287,11 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
         return plot;
     }
 
-    private Row row(int i) {
-        return new Row(header.file(), text.line(i), text.fields(i), header.position(), List.of(), header.names());
+    private Row lastRow() {
+        return row(text.rows() - 1);
     }
 
-    private void account(RowProblems row) {
-        problems.addAll(row.list());
-        if (row.isOut()) {
-            dropped++;
-        } else {
-            used++;
-            kept += row.list().isEmpty() ? 0 : 1;
-        }
+    private Row row(int i) {
+        return new Row(header.file(), text.line(i), text.fields(i), header.position(), List.of(), header.names());
     }
 }

@@ -67,12 +67,19 @@ public final class RangeReader {
     /** What reads alike in one file need not do so in another with other columns. */
     private TreeMemo memo(Header ofFile) {
         TreeMemo known = memo;
-        if (known == null || !ofFile.equals(header)) {
+        if (known == null || header == null || !isAlike(ofFile, header)) {
             known = new TreeMemo(PlotRows.readings(ofFile), room);
             memo = known;
             header = ofFile;
         }
         return known;
+    }
+
+    /** Whether the same text means the same in two files. */
+    private static boolean isAlike(Header one, Header other) {
+        return one.position().equals(other.position())
+                && one.file().columns().equals(other.file().columns())
+                && one.file().decimal() == other.file().decimal();
     }
 
     /** Whether the reading stopped at a row whose quotes do not fit. */
