@@ -126,8 +126,9 @@ final class PlotRows extends AbstractBaseCsvCallbackHandler<Object> {
             account.nameless(lastRow());
             text.dropLast();
         } else {
-            boolean isNext = text.rows() == 1 || !text.isAsInFirst(plotAt) || !text.isAsInFirst(standAt);
-            int next = isNext ? sink.stand(text.text(standAt)) : stand;
+            boolean isSameStand = text.rows() > 1 && text.isAsInFirst(standAt);
+            boolean isNext = !isSameStand || !text.isAsInFirst(plotAt);
+            int next = isSameStand ? stand : sink.stand(text.text(standAt));
             if (next < 0) {
                 account.unknown(lastRow());
                 text.dropLast();

@@ -50,7 +50,9 @@ public final class EquationBook {
 
     /** The equation of a species, if there is one. */
     public Optional<TreeEquation> find(String species) {
-        return bySpecies.computeIfAbsent(species, this::equation);
+        // a look without a lock serves all but the first tree of a species
+        Optional<TreeEquation> known = bySpecies.get(species);
+        return known == null ? bySpecies.computeIfAbsent(species, this::equation) : known;
     }
 
     private Optional<TreeEquation> equation(String species) {
