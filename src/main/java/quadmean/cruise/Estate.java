@@ -13,7 +13,6 @@ import quadmean.design.ColumnRole;
 import quadmean.design.Design;
 import quadmean.design.EstateSettings;
 import quadmean.estimate.EstateEstimator;
-import quadmean.estimate.StandSums;
 import quadmean.field.BrokenTallyException;
 import quadmean.field.CurveFile;
 import quadmean.field.EstateFile;
@@ -29,7 +28,6 @@ import quadmean.model.FillingCurve;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
 import quadmean.model.Progress;
-import quadmean.model.Rule;
 
 /** The whole line from the tally of an estate to its estimate, in one pass over the rows; two where curves are fitted. */
 public final class Estate {
@@ -130,10 +128,9 @@ public final class Estate {
             state.count(e.problem());
             keeping.problems(List.of(e.problem()));
         }
-        List<Problem> without = new ArrayList<>(withoutPlots(job, state));
-        without.addAll(tooManyPlots(job, state));
-        without.forEach(state::count);
-        keeping.problems(without);
+        List<Problem> ofStands = new EstateStandChecks(design, settings, job.stands(), state.sums()).problems();
+        ofStands.forEach(state::count);
+        keeping.problems(ofStands);
         keeping.account(new EstateAccount(state.rows(), state.found()));
         boolean isRefused = state.found().values().stream().anyMatch(m -> m.containsKey(Policy.REFUSE));
         return isRefused ? Optional.empty() : Optional.of(result(job, files, curves, state));
@@ -226,57 +223,6 @@ public final class Estate {
         double share(long read) {
             return all == 0 ? 1 : Math.min(1, (double) read / all);
         }
-    }
-
-    private List<Problem> withoutPlots(EstateJob job, EstateState state) {
-        List<Problem> problems = new ArrayList<>();
-        String table = String.valueOf(settings.stands().getFileName());
-        for (int i = 0; i < job.stands().size(); i++) {
-            if (state.sums().get(i) == null) {
-                String code = job.stands().get(i).code();
-                problems.add(new Problem(
-                        table,
-                        0,
-                        "",
-                        code,
-                        Rule.STAND_WITHOUT_PLOTS,
-                        design.policy(Rule.STAND_WITHOUT_PLOTS),
-                        "stand " + code + " has no plot in the tally"));
-            }
-        }
-        if (problems.size() == job.stands().size()) {
-            problems.add(new Problem(
-                    table,
-                    0,
-                    "",
-                    "",
-                    Rule.STRATUM_WITHOUT_PLOTS,
-                    Policy.REFUSE,
-                    "the tally has no rows that make a plot of any stand"));
-        }
-        return problems;
-    }
-
-    /** With the correction for a finite population a stand cannot hold more plots than have room in it. */
-    private List<Problem> tooManyPlots(EstateJob job, EstateState state) {
-        List<Problem> problems = new ArrayList<>();
-        for (int i = 0; i < job.stands().size(); i++) {
-            EstateStand stand = job.stands().get(i);
-            StandSums sums = state.sums().get(i);
-            double room = design.finitePopulation().plotsIn(design.plot(), stand.areaHa());
-            if (sums != null && sums.plots() > room) {
-                String detail = String.format(
-                        Locale.ROOT,
-                        "%d plots were run in stand %s, which has room for %.1f of this size; check its area and the size of"
-                                + " the plot, or write finite_population = \"ignore\"",
-                        sums.plots(),
-                        stand.code(),
-                        room);
-                String table = String.valueOf(settings.stands().getFileName());
-                problems.add(new Problem(table, 0, "", stand.code(), Rule.STAND_TABLE, Policy.REFUSE, detail));
-            }
-        }
-        return problems;
     }
 
     private EstateResult result(EstateJob job, List<EstateFile> files, List<FillingCurves> curves, EstateState state) {
