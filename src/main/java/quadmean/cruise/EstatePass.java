@@ -84,9 +84,10 @@ final class EstatePass<W, R> {
         });
         try (EstateRanges ranges = EstateRanges.of(files, from, rangeBytes, isStand)) {
             Deque<Underway<R>> underway = new ArrayDeque<>();
+            int most = mostUnderway();
             EstateRange next = ranges.next();
             while (next != null || !underway.isEmpty()) {
-                if (next != null && underway.size() < threads + 2) {
+                if (next != null && underway.size() < most) {
                     underway.add(new Underway<>(next, start.apply(next)));
                     next = ranges.next();
                 } else {
@@ -98,6 +99,12 @@ final class EstatePass<W, R> {
         } finally {
             pool.shutdownNow();
         }
+    }
+
+    /** Two more than threads, so that none waits; fewer where their bytes would take a quarter of the memory. */
+    private int mostUnderway() {
+        long room = Runtime.getRuntime().maxMemory() / 4 / rangeBytes;
+        return (int) Math.max(1, Math.min(threads + 2L, room));
     }
 
     private static <R> R result(Future<R> future) {
