@@ -62,7 +62,7 @@ final class EstateMethods {
                 html,
                 "Not for an estate",
                 "Error budgets, limits by the bootstrap, other sampling designs, curves moved to the level of a plot, logs and"
-                        + " prices, tables by diameter class, maps, plots still needed, check cruises. They need the plots of a stand side by side: work"
+                        + " prices, tables by diameter class, maps, plots still needed, check cruises, and the look for a dbh unlike those of its species. They need the plots of a stand side by side: work"
                         + " the stand by itself, with a design of its own.");
         item(
                 html,
