@@ -67,6 +67,7 @@ public record EstateSpread(
     public static EstateSpread of(
             EstateEstimator estate, Attribute attribute, UnitSystem units, double targetPercent, double confidence) {
         List<Figures> figures = IntStream.range(0, estate.size())
+                .parallel()
                 .filter(i -> estate.plots(i) > 0)
                 .mapToObj(i -> figures(estate, i, attribute, confidence))
                 .toList();

@@ -2,8 +2,10 @@ package quadmean.report;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.IntFunction;
@@ -18,8 +20,11 @@ final class Csv {
 
     private static final Pattern NUMBER = Pattern.compile("-?(\\d+(\\.\\d+)?(E-?\\d+)?|Infinity)");
 
-    /** Things whose rows are held at the same time. */
-    private static final int BLOCK = 2_000;
+    /** Things whose rows one processor makes at a time. */
+    private static final int PART = 64;
+
+    /** Texts that are held at the same time. */
+    private static final int PARTS = 32;
 
     private Csv() {}
 
@@ -58,7 +63,8 @@ final class Csv {
     }
 
     /**
-     * Writes a table of any length, which is never there as a whole: a block of rows is made by all processors, then written.
+     * Writes a table of any length, which is never there as a whole: all processors make the text of some rows each, which then goes out
+     * in order.
      *
      * @param out left open: the stream belongs to the caller
      * @param things number of things that rows are of
@@ -66,13 +72,36 @@ final class Csv {
      */
     static void writeTo(OutputStream out, List<String> header, int things, IntFunction<List<List<String>>> rows)
             throws IOException {
-        CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out, StandardCharsets.UTF_8);
-        csv.writeRecord(header);
-        for (int from = 0; from < things; from += BLOCK) {
-            IntStream block = IntStream.range(from, Math.min(things, from + BLOCK));
-            block.parallel().mapToObj(rows).toList().forEach(ofThing -> ofThing.forEach(csv::writeRecord));
+        out.write(text(Stream.of(header)));
+        for (int from = 0; from < things; from += PARTS * PART) {
+            int parts = Math.min(PARTS, (things - from + PART - 1) / PART);
+            int first = from;
+            List<byte[]> texts = IntStream.range(0, parts)
+                    .parallel()
+                    .mapToObj(p -> text(ofPart(first + p * PART, things, rows)))
+                    .toList();
+            for (byte[] text : texts) {
+                out.write(text);
+            }
         }
-        csv.flush();
+    }
+
+    private static Stream<List<String>> ofPart(int from, int things, IntFunction<List<List<String>>> rows) {
+        return IntStream.range(from, Math.min(things, from + PART))
+                .mapToObj(rows)
+                .flatMap(List::stream);
+    }
+
+    private static byte[] text(Stream<List<String>> rows) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 15);
+        CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(bytes, StandardCharsets.UTF_8);
+        rows.forEach(csv::writeRecord);
+        try {
+            csv.flush();
+        } catch (IOException e) {
+            throw new UncheckedIOException("memory takes all that is written to it", e);
+        }
+        return bytes.toByteArray();
     }
 
     /** A cell that no spreadsheet takes for a formula; numbers stay as they are. */
