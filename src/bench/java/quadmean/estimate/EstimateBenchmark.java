@@ -68,7 +68,7 @@ public class EstimateBenchmark {
         for (int p = 0; p < PLOTS; p++) {
             plot.clear();
             for (int t = 0; t < TREES; t++) {
-                plot.add(shares, shares.put(tree(random), false));
+                plot.add(shares, shares.once(tree(random)));
             }
             stand.add(plot, shares, room);
         }

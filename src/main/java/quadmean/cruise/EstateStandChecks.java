@@ -2,11 +2,11 @@ package quadmean.cruise;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import quadmean.design.Design;
 import quadmean.design.EstateSettings;
 import quadmean.estimate.StandSums;
+import quadmean.field.PlotRoom;
 import quadmean.model.EstateStand;
 import quadmean.model.Policy;
 import quadmean.model.Problem;
@@ -67,23 +67,15 @@ final class EstateStandChecks {
         return problems;
     }
 
-    /** With the correction for a finite population a stand cannot hold more plots than have room in it. */
     private List<Problem> tooManyPlots() {
         List<Problem> problems = new ArrayList<>();
         for (int i = 0; i < stands.size(); i++) {
             EstateStand stand = stands.get(i);
             StandSums ofStand = sums.get(i);
-            double room = design.finitePopulation().plotsIn(design.plot(), stand.areaHa());
-            if (ofStand != null && ofStand.plots() > room) {
-                String detail = String.format(
-                        Locale.ROOT,
-                        "%d plots were run in stand %s, which has room for %.1f of this size; check its area and the size of"
-                                + " the plot, or write finite_population = \"ignore\"",
-                        ofStand.plots(),
-                        stand.code(),
-                        room);
-                problems.add(new Problem(table, 0, "", stand.code(), Rule.STAND_TABLE, Policy.REFUSE, detail));
-            }
+            long run = ofStand == null ? 0 : ofStand.plots();
+            PlotRoom.overfull(design, "stand " + stand.code(), run, stand.areaHa())
+                    .ifPresent(detail -> problems.add(
+                            new Problem(table, 0, "", stand.code(), Rule.STAND_TABLE, Policy.REFUSE, detail)));
         }
         return problems;
     }

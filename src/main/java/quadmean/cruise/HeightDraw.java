@@ -8,6 +8,7 @@ import java.util.PriorityQueue;
 import java.util.TreeMap;
 import quadmean.model.FieldHeight;
 import quadmean.model.Tree;
+import quadmean.stats.RandomStream;
 
 /**
  * Draws measured trees at random, so many of each species in each region. A tree gets a number from the seed and from what the tally
@@ -82,19 +83,11 @@ final class HeightDraw {
 
     private long number(String stand, Tree tree) {
         FieldHeight height = tree.height();
-        long n = mix(seed);
-        n = mix(n ^ stand.hashCode());
-        n = mix(n ^ tree.plot().hashCode());
-        n = mix(n ^ tree.number().hashCode());
-        n = mix(n ^ Double.doubleToLongBits(tree.dbhCm()));
-        return mix(n ^ Double.doubleToLongBits(height == null ? 0 : height.metres()));
-    }
-
-    /** Spreads whatever is in the bits over all of them (Steele, Lea and Flood 2014, from memory). */
-    private static long mix(long bits) {
-        long z = bits + 0x9E3779B97F4A7C15L;
-        z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
-        z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
-        return z ^ (z >>> 31);
+        long n = RandomStream.after(seed);
+        n = RandomStream.after(n ^ stand.hashCode());
+        n = RandomStream.after(n ^ tree.plot().hashCode());
+        n = RandomStream.after(n ^ tree.number().hashCode());
+        n = RandomStream.after(n ^ Double.doubleToLongBits(tree.dbhCm()));
+        return RandomStream.after(n ^ Double.doubleToLongBits(height == null ? 0 : height.metres()));
     }
 }

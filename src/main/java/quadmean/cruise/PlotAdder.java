@@ -99,7 +99,7 @@ final class PlotAdder implements EstateSink {
         Woods wood = woods.get(region);
         Stem stem = wood.stem(curves.get(region).fill(used));
         List<String> found = wood.takeRemarks();
-        int number = shares.put(stem, use == Use.AGAIN);
+        int number = use == Use.AGAIN ? shares.keep(stem) : shares.once(stem);
         if (found.isEmpty()) {
             remarked.remove(number);
         } else {

@@ -51,16 +51,26 @@ final class EstateParser {
         return Optional.of(settings);
     }
 
+    /** The unit that the design states, else that of the header, else that of the design's other areas; a contradiction is noted. */
     private static Unit area(Section names, UnitSystem units, Map<StandColumn, String> columns) {
+        Section at = names.isTable("area") ? names.table("area") : names;
+        String name = at.requiredText(names.isTable("area") ? "name" : "area");
+        columns.put(StandColumn.AREA, name);
+        Optional<Unit> header = HeaderUnits.ground(name);
         if (!names.isTable("area")) {
-            columns.put(StandColumn.AREA, names.requiredText("area"));
-            return units.area();
+            return header.orElse(units.area());
         }
-        Section area = names.table("area");
-        columns.put(StandColumn.AREA, area.requiredText("name"));
-        Unit unit = area.requiredChoice("unit", AREAS).orElse(units.area());
-        area.close();
-        return unit;
+        Optional<Unit> stated = header.isPresent() ? at.choice("unit", AREAS) : at.requiredChoice("unit", AREAS);
+        if (stated.isPresent() && header.isPresent() && !stated.equals(header)) {
+            at.problem(
+                    Rule.DESIGN_VALUE,
+                    "unit",
+                    stated.get().symbol(),
+                    "the column \"" + name + "\" is in " + header.get().symbol() + " by its name, and in "
+                            + stated.get().symbol() + " by the design");
+        }
+        at.close();
+        return stated.or(() -> header).orElse(units.area());
     }
 
     private static Optional<Path> path(Section s, Path file, String key, String name) {

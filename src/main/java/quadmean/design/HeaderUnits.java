@@ -46,6 +46,13 @@ public final class HeaderUnits {
             "cuft", Unit.CUBIC_FOOT,
             "cu ft", Unit.CUBIC_FOOT);
 
+    private static final Map<String, Unit> GROUND = Map.of(
+            "ha", Unit.HECTARE,
+            "hectares", Unit.HECTARE,
+            "ac", Unit.ACRE,
+            "acre", Unit.ACRE,
+            "acres", Unit.ACRE);
+
     private HeaderUnits() {}
 
     /** The unit of length that a header ends with. */
@@ -56,6 +63,11 @@ public final class HeaderUnits {
     /** The unit of wood volume that a header ends with. */
     public static Optional<Unit> volume(String header) {
         return word(header).map(VOLUMES::get);
+    }
+
+    /** The unit of an area of ground that a header ends with. */
+    public static Optional<Unit> ground(String header) {
+        return word(header).map(GROUND::get);
     }
 
     /** The scale of angles that a header ends with. */

@@ -32,14 +32,17 @@ public final class TreeShares {
         this.perHa = new double[attributes.size() * speciesOf.length];
     }
 
-    /**
-     * Works out the share of a stem: what it adds per hectare, one number for each attribute.
-     *
-     * @param isKept whether its number stays its own; else it is good until the next stem
-     * @return its number
-     */
-    public int put(Stem stem, boolean isKept) {
-        int number = isKept ? size++ : ONCE;
+    /** Works out the share of a stem, what it adds per hectare to each attribute, and returns its number, which stays its own. */
+    public int keep(Stem stem) {
+        return put(stem, size++);
+    }
+
+    /** The same with a number that is good until the next stem of this kind. */
+    public int once(Stem stem) {
+        return put(stem, ONCE);
+    }
+
+    private int put(Stem stem, int number) {
         if (size > speciesOf.length) {
             speciesOf = Arrays.copyOf(speciesOf, 2 * speciesOf.length);
             trees = Arrays.copyOf(trees, speciesOf.length);

@@ -3,7 +3,6 @@ package quadmean.field;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
 import quadmean.design.ColumnRole;
@@ -133,29 +132,20 @@ final class TallyBuilder {
         }
     }
 
-    /** With the correction for a finite population a stratum cannot hold more plots than have room in it. */
     private void checkRoom(List<Plot> finished) {
         for (Stratum stratum : design.stratumList()) {
-            double room = design.finitePopulation().plotsIn(design.plot(), stratum.areaHa());
             long run = finished.stream()
                     .filter(p -> p.stratum().equals(stratum.code()))
                     .count();
-            if (run > room) {
-                problems.add(new Problem(
-                        design.file().getFileName().toString(),
-                        0,
-                        "finite_population",
-                        stratum.code(),
-                        Rule.DESIGN_VALUE,
-                        Policy.REFUSE,
-                        String.format(
-                                Locale.ROOT,
-                                "%d plots were run in stratum %s, which has room for %.1f of this size; check its area and the"
-                                        + " size of the plot, or write finite_population = \"ignore\"",
-                                run,
-                                stratum.code(),
-                                room)));
-            }
+            PlotRoom.overfull(design, "stratum " + stratum.code(), run, stratum.areaHa())
+                    .ifPresent(detail -> problems.add(new Problem(
+                            design.file().getFileName().toString(),
+                            0,
+                            "finite_population",
+                            stratum.code(),
+                            Rule.DESIGN_VALUE,
+                            Policy.REFUSE,
+                            detail)));
         }
     }
 

@@ -85,8 +85,10 @@ class EstateRulesTest {
     @ParameterizedTest(name = "policies {0}")
     @ValueSource(strings = {"", "drop", "keep"})
     void changedRowsComeOutTheSame(String policy) throws IOException {
-        String design =
-                DESIGN + (policy.isEmpty() ? "" : policies(Policy.valueOf(policy.toUpperCase(java.util.Locale.ROOT))));
+        String design = DESIGN
+                + (policy.isEmpty()
+                        ? ""
+                        : EveryPolicy.lines(Policy.valueOf(policy.toUpperCase(java.util.Locale.ROOT))));
         int compared = 0;
         for (int seed = 1; seed <= 150; seed++) {
             compared += isSame(design, mutated(seed), "seed " + seed) ? 1 : 0;
@@ -103,7 +105,7 @@ class EstateRulesTest {
         }
         Files.writeString(folder.resolve("t.csv"), csv.append("2,1,PSME,30,,,,,,,S1\n"));
         for (int bytes : List.of(20, 60, 1 << 20)) {
-            EstateReading read = EstateReading.of(folder, DESIGN + policies(Policy.DROP), bytes);
+            EstateReading read = EstateReading.of(folder, DESIGN + EveryPolicy.lines(Policy.DROP), bytes);
             assertEquals(List.of("S1/1=6", "S1/2=1"), read.plots);
             assertEquals(
                     List.of(Rule.STAND_UNKNOWN, Rule.STAND_UNKNOWN, Rule.STAND_UNKNOWN),
@@ -118,7 +120,7 @@ class EstateRulesTest {
         for (int seed = 1; seed <= 150; seed++) {
             byte[] damaged = new Mutations(seed).mutate(clean);
             Files.write(folder.resolve("t.csv"), damaged);
-            String design = DESIGN + policies(seed % 2 == 0 ? Policy.DROP : Policy.KEEP);
+            String design = DESIGN + EveryPolicy.lines(seed % 2 == 0 ? Policy.DROP : Policy.KEEP);
             EstateReading whole = EstateReading.of(folder, design, 1 << 20);
             for (int bytes : List.of(60, 200, 1000)) {
                 EstateReading parts = EstateReading.of(folder, design, bytes);
@@ -270,19 +272,5 @@ class EstateRulesTest {
             }
         }
         return String.join("\n", lines) + "\n";
-    }
-
-    private static String policies(Policy policy) {
-        StringBuilder lines = new StringBuilder("[policy]\n");
-        for (Rule rule : Rule.values()) {
-            if (rule.allowed().size() > 1) {
-                Policy p = Stream.of(policy, Policy.DROP)
-                        .filter(rule.allowed()::contains)
-                        .findFirst()
-                        .orElse(rule.defaultPolicy());
-                lines.append(rule.code()).append(" = \"").append(p.id()).append("\"\n");
-            }
-        }
-        return lines.toString();
     }
 }

@@ -73,8 +73,8 @@ class TallyMutationTest {
     private void tryMutations(String name, String kind, long firstSeed, int count) throws IOException {
         boolean text = kind.equals(".csv");
         Design strict = design(name, kind, "");
-        Design dropping = design(name, kind, policies(Policy.DROP));
-        Design keeping = design(name, kind, policies(Policy.KEEP));
+        Design dropping = design(name, kind, EveryPolicy.lines(Policy.DROP));
+        Design keeping = design(name, kind, EveryPolicy.lines(Policy.KEEP));
         String tally =
                 Files.readString(Path.of("datasets", name.equals("demo") ? "demo-tally.csv" : "idaho-points-1-72.csv"));
         int refused = 0;
@@ -134,20 +134,6 @@ class TallyMutationTest {
         long lines =
                 Stream.of(bare.split("\r\n|\r|\n")).filter(l -> !l.isEmpty()).count();
         assertEquals(lines - 1, tally.rows().in(), what + ": rows in");
-    }
-
-    private static String policies(Policy policy) {
-        StringBuilder lines = new StringBuilder("[policy]\n");
-        for (Rule rule : Rule.values()) {
-            if (rule.allowed().size() > 1) {
-                Policy p = Stream.of(policy, Policy.DROP)
-                        .filter(rule.allowed()::contains)
-                        .findFirst()
-                        .orElse(rule.defaultPolicy());
-                lines.append(rule.code()).append(" = \"").append(p.id()).append("\"\n");
-            }
-        }
-        return lines.toString();
     }
 
     /** A shipped design whose tally lies in the temporary folder, with other policies. */

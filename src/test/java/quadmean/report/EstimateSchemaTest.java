@@ -6,20 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,19 +35,7 @@ import quadmean.units.Basis;
 
 /** {@code estimate.json} holds to its schema, by the validator of networknt, and the schema says no to what it should. */
 class EstimateSchemaTest {
-    private static final JsonNode TEXT = schemaText();
-    private static final Schema SCHEMA = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-            .getSchema(TEXT);
-
-    private static final int FEW = 2;
-
-    private static JsonNode schemaText() {
-        try {
-            return new ObjectMapper().readTree(Written.text(EstimateSchema.content()));
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
-    }
+    private static final CheckedSchema SCHEMA = CheckedSchema.of(EstimateSchema.content());
 
     static Stream<String> designs() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("designs"))) {
@@ -77,10 +60,6 @@ class EstimateSchemaTest {
         }
     }
 
-    private static List<String> check(JsonNode document) {
-        return SCHEMA.validate(document).stream().map(Error::toString).toList();
-    }
-
     /** What was written, read again: the tree in memory could differ. */
     private static ObjectNode sample() throws IOException {
         return (ObjectNode) new ObjectMapper().readTree(Written.text(EstimateJson.of(SampleCruise.us())));
@@ -91,14 +70,15 @@ class EstimateSchemaTest {
     void everyShippedDesignHolds(String name) throws IOException {
         String text = Written.text(
                 EstimateJson.of(Objects.requireNonNull(ShippedCruises.run(name).result())));
-        assertEquals(List.of(), check(new ObjectMapper().readTree(text)));
+        assertEquals(List.of(), SCHEMA.errors(new ObjectMapper().readTree(text)));
     }
 
     @Test
     void cruisesWithoutTreesOrWithGapsHoldToo() throws IOException {
-        assertEquals(List.of(), check(sample()));
+        assertEquals(List.of(), SCHEMA.errors(sample()));
         assertEquals(
-                List.of(), check(new ObjectMapper().readTree(Written.text(EstimateJson.of(SampleCruise.empty())))));
+                List.of(),
+                SCHEMA.errors(new ObjectMapper().readTree(Written.text(EstimateJson.of(SampleCruise.empty())))));
     }
 
     @Test
@@ -106,7 +86,7 @@ class EstimateSchemaTest {
         assertEquals("estimate.schema.json", sample().get("$schema").asText());
         assertEquals(
                 EstimateJson.SCHEMA_VERSION,
-                TEXT.at("/properties/schemaVersion/const").asInt());
+                SCHEMA.text().at("/properties/schemaVersion/const").asInt());
     }
 
     /** The schema itself holds to the schema of schemas. */
@@ -114,7 +94,7 @@ class EstimateSchemaTest {
     void schemaIsOne() {
         Schema meta = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(com.networknt.schema.SchemaLocation.of(SpecificationVersion.DRAFT_2020_12.getDialectId()));
-        assertEquals(List.of(), meta.validate(TEXT));
+        assertEquals(List.of(), meta.validate(SCHEMA.text()));
     }
 
     /** A key too many is an error wherever it stands: each kind of object of two cruises is tried. */
@@ -124,27 +104,14 @@ class EstimateSchemaTest {
         JsonNode root = new ObjectMapper()
                 .readTree(Written.text(EstimateJson.of(
                         Objects.requireNonNull(ShippedCruises.run(name).result()))));
-        List<ObjectNode> objects = new ArrayList<>();
-        gather(root, objects);
+        List<ObjectNode> objects = CheckedSchema.objects(root);
         assertTrue(objects.size() > 100, "objects of each kind: " + objects.size());
-        assertEquals(List.of(), check(root), "as long as it has no strange key");
+        assertEquals(List.of(), SCHEMA.errors(root), "as long as it has no strange key");
         for (ObjectNode object : objects) {
             object.put("strange", "x");
-            assertFalse(SCHEMA.validate(root).isEmpty(), () -> "a strange key passes in " + object);
+            assertFalse(SCHEMA.errors(root).isEmpty(), () -> "a strange key passes in " + object);
             object.remove("strange");
         }
-    }
-
-    /** Shortens lists to a few elements, which stand for the others, and gathers all objects. */
-    private static void gather(JsonNode node, List<ObjectNode> to) {
-        if (node instanceof ObjectNode object) {
-            to.add(object);
-        } else if (node instanceof ArrayNode list) {
-            while (list.size() > FEW) {
-                list.remove(list.size() - 1);
-            }
-        }
-        node.forEach(child -> gather(child, to));
     }
 
     @Test
@@ -152,42 +119,35 @@ class EstimateSchemaTest {
         ObjectNode root = sample();
         ObjectNode row = (ObjectNode) root.at("/estimates/0");
         row.put("mean", "12");
-        assertFalse(SCHEMA.validate(root).isEmpty(), "a number as text");
+        assertFalse(SCHEMA.errors(root).isEmpty(), "a number as text");
         row.putNull("samplingErrorPercent").put("mean", 12);
-        assertFalse(SCHEMA.validate(root).isEmpty(), "null without a reason");
+        assertFalse(SCHEMA.errors(root).isEmpty(), "null without a reason");
         row.put("reason", "too few plots");
-        assertEquals(List.of(), check(root));
+        assertEquals(List.of(), SCHEMA.errors(root));
         row.remove("unit");
-        assertFalse(SCHEMA.validate(root).isEmpty(), "a number without its unit");
+        assertFalse(SCHEMA.errors(root).isEmpty(), "a number without its unit");
     }
 
     /** Lists of words in the schema are those of the program, so that a new constant is not forgotten. */
     @Test
     void wordsAreThoseOfTheProgram() {
-        same("/$defs/attribute/enum", Attribute.values(), Attribute::id);
-        same("/$defs/basis/enum", Basis.values(), Basis::id);
-        same("/$defs/standing/enum", Standing.values(), Standing::label);
-        same("/$defs/variance/enum", VarianceForm.values(), VarianceForm::id);
-        same("/properties/design/properties/estimator/enum", Estimator.values(), Estimator::id);
-        same("/properties/design/properties/selection/enum", SelectionMethod.values(), SelectionMethod::id);
-        same("/properties/estimates/items/properties/interval/enum", IntervalRule.values(), IntervalRule::id);
-        same(
+        SCHEMA.assertWords("/$defs/attribute/enum", Attribute.values(), Attribute::id);
+        SCHEMA.assertWords("/$defs/basis/enum", Basis.values(), Basis::id);
+        SCHEMA.assertWords("/$defs/standing/enum", Standing.values(), Standing::label);
+        SCHEMA.assertWords("/$defs/variance/enum", VarianceForm.values(), VarianceForm::id);
+        SCHEMA.assertWords("/properties/design/properties/estimator/enum", Estimator.values(), Estimator::id);
+        SCHEMA.assertWords(
+                "/properties/design/properties/selection/enum", SelectionMethod.values(), SelectionMethod::id);
+        SCHEMA.assertWords(
+                "/properties/estimates/items/properties/interval/enum", IntervalRule.values(), IntervalRule::id);
+        SCHEMA.assertWords(
                 "/properties/curves/items/properties/fits/items/properties/status/enum",
                 FitStatus.values(),
                 FitStatus::label);
-        same("/properties/heightSources/required", HeightSource.values(), HeightSource::id);
-        same(
+        SCHEMA.assertWords("/properties/heightSources/required", HeightSource.values(), HeightSource::id);
+        SCHEMA.assertWords(
                 "/properties/errorBudget/items/properties/parts/items/properties/name/enum",
                 ErrorPart.Source.values(),
                 s -> s.name().toLowerCase(java.util.Locale.ROOT));
-    }
-
-    private static <T> void same(String pointer, T[] constants, Function<T, String> id) {
-        List<String> words = new ArrayList<>();
-        TEXT.at(pointer).forEach(w -> words.add(w.asText()));
-        assertEquals(
-                Arrays.stream(constants).map(id).sorted().toList(),
-                words.stream().sorted().toList(),
-                pointer);
     }
 }
